@@ -53,6 +53,7 @@ export function wholeWare(ware: WareFile): Ware {
     cookie: ware.cookie ?? null,
     value: ware.value ?? 1,
     mustFire: ware.mustFire ?? false,
+    form: ware.form ?? null,
     glaze: ware.glaze ?? null,
     cone: ware.cone ?? null,
     massKg: ware.massKg ?? null,

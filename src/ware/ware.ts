@@ -1,5 +1,6 @@
 import { type Static, Type } from "typebox";
 import { AngleDeg, Count, LengthMm, Name } from "../measures/schema.ts";
+import { type FormName, FormSchema } from "./forms.ts";
 
 /** A handle or spout: seen from above, a stadium from the piece's axis out past its side, over the piece's full height. */
 export const ProtrusionSchema = Type.Object(
@@ -43,6 +44,7 @@ export const WareSchema = Type.Object(
       Type.Number({ minimum: 0, maximum: 1e6, description: "What firing one is worth; 1 where left out." }),
     ),
     mustFire: Type.Optional(Type.Boolean({ description: "True where every one of them has to go in." })),
+    form: Type.Optional(FormSchema),
     glaze: Type.Optional(Type.String({ maxLength: 120 })),
     cone: Type.Optional(Type.String({ maxLength: 12 })),
     massKg: Type.Optional(
@@ -69,6 +71,7 @@ export interface Ware {
   readonly cookie: Cookie | null;
   readonly value: number;
   readonly mustFire: boolean;
+  readonly form: FormName | null;
   readonly glaze: string | null;
   readonly cone: string | null;
   readonly massKg: number | null;
