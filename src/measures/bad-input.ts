@@ -8,6 +8,8 @@ export interface BadInputFacts {
   readonly found: string;
   /** What would do. */
   readonly expected: string;
+  /** The file it stands in, where there is one and the path is a field inside it. */
+  readonly file?: string;
 }
 
 /**
@@ -19,6 +21,7 @@ export class BadInput extends Error {
   readonly path: string;
   readonly found: string;
   readonly expected: string;
+  readonly file: string | undefined;
 
   constructor(facts: BadInputFacts) {
     super(sentence(facts));
@@ -27,17 +30,19 @@ export class BadInput extends Error {
     this.path = facts.path;
     this.found = facts.found;
     this.expected = facts.expected;
+    this.file = facts.file;
   }
 
   /** The facts and their sentence, ready for JSON. */
   toJSON(): BadInputFacts & { message: string } {
-    return { code: this.code, path: this.path, found: this.found, expected: this.expected, message: this.message };
+    const { code, path, found, expected, file, message } = this;
+    return { code, path, found, expected, ...(file === undefined ? {} : { file }), message };
   }
 }
 
 function sentence(facts: BadInputFacts): string {
-  const where = facts.path === "" ? "" : `${facts.path}: `;
-  return `${where}found ${facts.found}; expected ${facts.expected}.`;
+  const where = [facts.file, facts.path].filter(Boolean).join(", ");
+  return `${where === "" ? "" : `${where}: `}found ${facts.found}; expected ${facts.expected}.`;
 }
 
 /** How a value found in a file is shown inside an error: short, on one line. */

@@ -1,0 +1,74 @@
+import { parseArgs } from "node:util";
+import { BadInput } from "../measures/bad-input.ts";
+import type { Command, CommandCall } from "./command.ts";
+import { COMMANDS } from "./commands.ts";
+import { commandHelp, overallHelp } from "./help.ts";
+
+/**
+ * Runs the command line.
+ *
+ * @param args what follows `wareboard`
+ * @returns the exit code: 0 done, 1 the answer is no, 2 bad input
+ */
+export async function main(args: readonly string[]): Promise<number> {
+  const json = args.includes("--json");
+  try {
+    const [name, ...rest] = args;
+    if (name === undefined || name === "help" || name === "--help" || name === "-h") {
+      const about = COMMANDS.find((command) => command.name === rest[0]);
+      process.stdout.write(about ? commandHelp(about) : overallHelp(COMMANDS));
+      return 0;
+    }
+    const command = COMMANDS.find((each) => each.name === name);
+    if (!command) {
+      throw new BadInput({
+        code: "unknown-command",
+        path: "wareboard",
+        found: `"${name}"`,
+        expected: `one of ${COMMANDS.map((each) => each.name).join(", ")}`,
+      });
+    }
+    if (rest.includes("--help") || rest.includes("-h")) {
+      process.stdout.write(commandHelp(command));
+      return 0;
+    }
+    return await command.run(parseCall(command, rest));
+  } catch (error) {
+    if (!(error instanceof BadInput)) throw error;
+    process.stderr.write(json ? `${JSON.stringify({ error: error.toJSON() })}\n` : `${error.message}\n`);
+    return 2;
+  }
+}
+
+function parseCall(command: Command, args: readonly string[]): CommandCall {
+  const options = { ...command.options, json: { type: "boolean" } } as const;
+  let parsed: ReturnType<typeof parseArgs>;
+  try {
+    parsed = parseArgs({ args: [...args], options, allowPositionals: true, strict: true });
+  } catch (error) {
+    const text = error instanceof Error ? error.message : String(error);
+    const option = /'(-[^' ]*)/.exec(text)?.[1] ?? command.name;
+    const known = Object.keys(options).map((each) => `--${each}`);
+    throw new BadInput({
+      code: "wrong-option",
+      path: `wareboard ${command.name}`,
+      found: /argument missing|ambiguous/i.test(text) ? `${option} without its value` : `the option ${option}`,
+      expected: known.length ? `options among ${known.join(", ")}` : "no options",
+    });
+  }
+  if (parsed.positionals.length !== command.words.length) {
+    throw new BadInput({
+      code: "wrong-words",
+      path: `wareboard ${command.name}`,
+      found: parsed.positionals.length === 0 ? "no file" : `${parsed.positionals.length} words`,
+      expected: command.words.length === 0 ? "no words" : command.words.join(" "),
+    });
+  }
+  return {
+    words: parsed.positionals,
+    options: parsed.values as CommandCall["options"],
+    json: parsed.values.json === true,
+  };
+}
+
+process.exitCode = await main(process.argv.slice(2));
