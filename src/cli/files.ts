@@ -1,6 +1,6 @@
 import { mkdirSync, readFileSync, renameSync, statSync, writeFileSync } from "node:fs";
 import { dirname, resolve } from "node:path";
-import { type LoadPlan } from "../loading/load-plan.ts";
+import type { LoadPlan } from "../loading/load-plan.ts";
 import type { LoadRequest } from "../loading/load-request.ts";
 import { readLoadPlan } from "../loading/read-load-plan.ts";
 import { readLoadRequest } from "../loading/read-load-request.ts";
@@ -16,7 +16,12 @@ export function readTextFile(path: string): string {
     const facts = statSync(path);
     if (facts.isDirectory()) throw new BadInput({ code: "not-a-file", path, found: "a folder", expected: "a file" });
     if (facts.size > LARGEST_FILE_BYTES) {
-      throw new BadInput({ code: "too-large", path, found: `${facts.size} bytes`, expected: "a file of at most 64 MB" });
+      throw new BadInput({
+        code: "too-large",
+        path,
+        found: `${facts.size} bytes`,
+        expected: "a file of at most 64 MB",
+      });
     }
     return readFileSync(path, "utf8");
   } catch (error) {
@@ -58,6 +63,11 @@ export function writeWholeFile(path: string, content: string | Uint8Array): void
     renameSync(beside, resolve(path));
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code;
-    throw new BadInput({ code: "cannot-write", path, found: `a place that cannot be written (${code})`, expected: "a writable file" });
+    throw new BadInput({
+      code: "cannot-write",
+      path,
+      found: `a place that cannot be written (${code})`,
+      expected: "a writable file",
+    });
   }
 }

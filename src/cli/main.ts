@@ -10,7 +10,7 @@ import { commandHelp, overallHelp } from "./help.ts";
  * @param args what follows `wareboard`
  * @returns the exit code: 0 done, 1 the answer is no, 2 bad input
  */
-export async function main(args: readonly string[]): Promise<number> {
+export async function main(args: readonly string[]): Promise<0 | 1 | 2> {
   const json = args.includes("--json");
   try {
     const [name, ...rest] = args;

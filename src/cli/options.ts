@@ -1,5 +1,5 @@
-import { type LengthUnits } from "../measures/length.ts";
 import { BadInput, shown } from "../measures/bad-input.ts";
+import type { LengthUnits } from "../measures/length.ts";
 import type { CommandCall } from "./command.ts";
 
 /** A number option within bounds, or its default. @throws BadInput where it is no such number */
@@ -36,4 +36,5 @@ export function choiceOption<Choice extends string>(
 }
 
 /** The option `--units metric|inches`. */
-export const unitsOption = (call: CommandCall): LengthUnits => choiceOption(call, "units", ["metric", "inches"], "metric");
+export const unitsOption = (call: CommandCall): LengthUnits =>
+  choiceOption(call, "units", ["metric", "inches"], "metric");

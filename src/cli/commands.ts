@@ -1,0 +1,8 @@
+import { check } from "./check.ts";
+import type { Command } from "./command.ts";
+import { demo } from "./demo.ts";
+import { plan } from "./plan.ts";
+import { sheet } from "./sheet.ts";
+
+/** Every command, in the order of the job. Help, parsing and tests read this list. */
+export const COMMANDS: readonly Command[] = [demo, plan, check, sheet];

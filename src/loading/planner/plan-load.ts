@@ -1,0 +1,104 @@
+import { seededChance } from "../../measures/seeded-chance.ts";
+import type { LoadPlan } from "../load-plan.ts";
+import type { LoadRequest } from "../load-request.ts";
+import { settleEvenly } from "./evenness.ts";
+import { type Impossible, whyImpossible } from "./impossible.ts";
+import { legalColumns, randomColumns } from "./legal-columns.ts";
+import { LoadSearch, type LoadSnapshot } from "./load-search.ts";
+import { structures } from "./structure.ts";
+import { type LoadTask, loadTask } from "./task.ts";
+import { writePlan } from "./write-plan.ts";
+
+/** What the search says while it looks: the best load so far. */
+export interface PlanProgress {
+  readonly value: number;
+  readonly pieces: number;
+  readonly work: number;
+}
+
+export interface PlanOptions {
+  /** The same seed and work limit give the same plan. */
+  readonly seed: number;
+  /** How much to look: pieces measured against their neighbours, counted, so that a result repeats on any machine. */
+  readonly workLimit: number;
+  readonly onProgress?: (progress: PlanProgress) => void;
+  /** Asked often; true ends the search with the best so far. */
+  readonly shouldStop?: () => boolean;
+}
+
+export type PlanOutcome =
+  | { readonly kind: "planned"; readonly plan: LoadPlan }
+  | { readonly kind: "impossible"; readonly reasons: readonly Impossible[] };
+
+// Of the many ways to stack the kiln these many are filled once, then these many searched on, then the best alone.
+const STRUCTURES_FILLED = 10;
+const STRUCTURES_SEARCHED = 3;
+const SHARE_OF_FIRST_SEARCH = 0.35;
+
+/**
+ * Plans one load: which of the waiting pieces go in, on which shelves at which heights, on which posts, where each
+ * stands. Keeps every rule of the request; brings the greatest value it finds, pieces that must fire before all others.
+ *
+ * @param request a read load request
+ * @param options seed and limits
+ * @returns a plan, or why no load of it can be made
+ */
+export function planLoad(request: LoadRequest, options: PlanOptions): PlanOutcome {
+  const task = loadTask(request);
+  if (request.ware.length === 0) return { kind: "planned", plan: writePlan(task, null, options.seed) };
+  const found = structures(task, STRUCTURES_FILLED * 3);
+  const chance = seededChance(options.seed);
+  const searches: LoadSearch[] = [];
+  let best: LoadSnapshot | null = null;
+  let work = 0;
+  const stop = (): boolean => options.shouldStop?.() ?? false;
+  const offer = (search: LoadSearch): void => {
+    if (best && search.worth <= best.worth + 1e-9) return;
+    best = search.snapshot();
+    options.onProgress?.({ value: valueOf(task, best), pieces: piecesOf(best), work });
+  };
+  const spend = (search: LoadSearch, before: number): void => {
+    work += search.work - before;
+  };
+
+  for (const structure of found) {
+    if (searches.length >= STRUCTURES_FILLED || (best && (stop() || work > options.workLimit))) break;
+    const columns = legalColumns(task, structure);
+    if (columns.length === 0) continue;
+    const chosen = columns[chance.below(columns.length)] as (typeof columns)[number];
+    const search = new LoadSearch(task, structure, chosen, chance);
+    search.otherColumns = (chances) => randomColumns(task, structure, chances);
+    search.fill(() => best !== null && stop());
+    spend(search, 0);
+    offer(search);
+    searches.push(search);
+  }
+  if (searches.length === 0) return { kind: "impossible", reasons: whyImpossible(task) };
+
+  const searchOn = (search: LoadSearch, until: number): void => {
+    while (work < until && !stop()) {
+      const before = search.work;
+      search.step();
+      // A refused move costs a little too, or a full kiln would be searched for ever.
+      work += search.work - before + 1;
+      offer(search);
+    }
+  };
+  searches.sort((a, b) => b.worth - a.worth);
+  const share = ((options.workLimit - work) * SHARE_OF_FIRST_SEARCH) / STRUCTURES_SEARCHED;
+  for (const search of searches.slice(0, STRUCTURES_SEARCHED)) searchOn(search, work + share);
+  searches.sort((a, b) => b.worth - a.worth);
+  searchOn(searches[0] as LoadSearch, options.workLimit);
+
+  const even = settleEvenly(task, best as unknown as LoadSnapshot, chance);
+  if (piecesOf(even) === 0) return { kind: "impossible", reasons: whyImpossible(task) };
+  return { kind: "planned", plan: writePlan(task, even, options.seed) };
+}
+
+function valueOf(task: LoadTask, load: LoadSnapshot): number {
+  let value = 0;
+  for (const level of load.levels) for (const kind of level.kindOf) value += task.request.ware[kind]?.value ?? 0;
+  return value;
+}
+
+const piecesOf = (load: LoadSnapshot): number => load.levels.reduce((sum, level) => sum + level.kindOf.length, 0);
