@@ -55,7 +55,7 @@ export function planLoad(request: LoadRequest, options: PlanOptions): PlanOutcom
   const offer = (search: LoadSearch): void => {
     if (best && search.worth <= best.worth + 1e-9) return;
     best = search.snapshot();
-    options.onProgress?.({ value: valueOf(task, best), pieces: piecesOf(best), work });
+    options.onProgress?.({ value: worthOfLoad(task, best), pieces: piecesOf(best), work });
   };
   const spend = (search: LoadSearch, before: number): void => {
     work += search.work - before;
@@ -95,7 +95,7 @@ export function planLoad(request: LoadRequest, options: PlanOptions): PlanOutcom
   return { kind: "planned", plan: writePlan(task, even, options.seed) };
 }
 
-function valueOf(task: LoadTask, load: LoadSnapshot): number {
+function worthOfLoad(task: LoadTask, load: LoadSnapshot): number {
   let value = 0;
   for (const level of load.levels) for (const kind of level.kindOf) value += task.request.ware[kind]?.value ?? 0;
   return value;
