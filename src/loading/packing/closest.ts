@@ -3,7 +3,7 @@
 /** Where the last call found its closest points: shares along each segment, and the vector from the second to the first. */
 export const closest = { s: 0, t: 0, dx: 0, dy: 0 };
 
-const clamp = (value: number): number => (value < 0 ? 0 : value > 1 ? 1 : value);
+const clamp = (value: number): number => (value < 0 ? 0 : Math.min(1, value));
 
 /**
  * Closest points of segments a (from ax, ay along ux, uy) and b (from bx, by along vx, vy); either may be a point.

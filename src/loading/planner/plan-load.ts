@@ -13,6 +13,8 @@ import { writePlan } from "./write-plan.ts";
 export interface PlanProgress {
   readonly value: number;
   readonly pieces: number;
+  /** What the search maximises: value, with every piece that must fire above all that need not. */
+  readonly worth: number;
   readonly work: number;
 }
 
@@ -55,7 +57,7 @@ export function planLoad(request: LoadRequest, options: PlanOptions): PlanOutcom
   const offer = (search: LoadSearch): void => {
     if (best && search.worth <= best.worth + 1e-9) return;
     best = search.snapshot();
-    options.onProgress?.({ value: worthOfLoad(task, best), pieces: piecesOf(best), work });
+    options.onProgress?.({ value: worthOfLoad(task, best), pieces: piecesOf(best), worth: best.worth, work });
   };
   const spend = (search: LoadSearch, before: number): void => {
     work += search.work - before;

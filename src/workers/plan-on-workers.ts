@@ -1,0 +1,81 @@
+import { availableParallelism } from "node:os";
+import { Worker } from "node:worker_threads";
+import type { LoadRequest } from "../loading/load-request.ts";
+import type { PlanOutcome, PlanProgress } from "../loading/planner/plan-load.ts";
+import { betterOutcome } from "./better-outcome.ts";
+import type { FromPlanWorker, PlanWorkerTask } from "./plan-worker-messages.ts";
+
+/** How long and how widely to look. */
+export interface WorkersOptions {
+  readonly seed: number;
+  /** The answer comes by then, and earlier where the work limit is met first. */
+  readonly seconds: number;
+  /** Threads; each searches from its own seed. As many as the machine has cores, at most four, where left out. */
+  readonly workers?: number;
+  /** The most each thread looks; with it met before the time is up, the same seed and workers give the same plan. */
+  readonly workLimit?: number;
+  /** Told of every better load, whichever thread found it. */
+  readonly onProgress?: (progress: PlanProgress) => void;
+  /** Ends the search early with the best so far. */
+  readonly signal?: AbortSignal;
+}
+
+const MOST_WORKERS = 4;
+// What a thread of a usual machine looks at in a second, less a margin: so that by default the work limit, which
+// repeats, is met before the time, which does not. Measured: see benchmarks/.
+const WORK_PER_SECOND = 2_000_000;
+const WORKER_FILE = new URL(import.meta.url.endsWith(".ts") ? "./plan-worker.ts" : "./plan-worker.js", import.meta.url);
+
+/**
+ * Plans a load on several threads, each from its own seed, and gives the best of their plans.
+ *
+ * @throws whatever a thread failed with, once all have been ended
+ */
+export async function planOnWorkers(request: LoadRequest, options: WorkersOptions): Promise<PlanOutcome> {
+  const count = options.workers ?? Math.max(1, Math.min(MOST_WORKERS, availableParallelism()));
+  const stopFlag = new SharedArrayBuffer(4);
+  const stop = (): void => {
+    Atomics.store(new Int32Array(stopFlag), 0, 1);
+  };
+  if (options.signal?.aborted) stop();
+  options.signal?.addEventListener("abort", stop);
+  let mostValue = Number.NEGATIVE_INFINITY;
+  const onProgress = (progress: PlanProgress): void => {
+    if (progress.worth <= mostValue) return;
+    mostValue = progress.worth;
+    options.onProgress?.(progress);
+  };
+  const workers: Worker[] = [];
+  try {
+    const outcomes = await Promise.all(
+      Array.from({ length: count }, (_, i) => {
+        const task: PlanWorkerTask = {
+          request,
+          // Far apart, so that neighbouring seeds share no thread's search.
+          seed: (options.seed + i * 0x3c6ef372) | 0,
+          workLimit: options.workLimit ?? options.seconds * WORK_PER_SECOND,
+          milliseconds: options.seconds * 1000,
+          stopFlag,
+        };
+        const worker = new Worker(WORKER_FILE, { workerData: task });
+        workers.push(worker);
+        return outcomeOf(worker, onProgress);
+      }),
+    );
+    return outcomes.reduce((best, each) => betterOutcome(request, best, each));
+  } finally {
+    options.signal?.removeEventListener("abort", stop);
+    await Promise.all(workers.map((worker) => worker.terminate()));
+  }
+}
+
+function outcomeOf(worker: Worker, onProgress: (progress: PlanProgress) => void): Promise<PlanOutcome> {
+  return new Promise((resolve, reject) => {
+    worker.on("message", (message: FromPlanWorker) => {
+      if (message.kind === "progress") onProgress(message.progress);
+      else resolve(message.outcome);
+    });
+    worker.on("error", reject);
+    worker.on("exit", (code) => reject(new Error(`A planning thread ended with code ${code} before it answered.`)));
+  });
+}
