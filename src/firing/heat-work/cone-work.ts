@@ -8,6 +8,8 @@ const ZERO_C_IN_KELVIN = 273.15;
 
 /** Work is counted up to here; a cone so far gone has long been a puddle and tells nothing more. */
 export const WORK_COUNTED_TO = 1000;
+/** Steps over which the speed grows by less than this, in ln, are done by a short series instead of an exponential. */
+const SHORT_CLIMB = 0.05;
 /** Work below which a whole curve spent at a temperature adds nothing worth counting. */
 const NOTHING = 1e-9;
 
@@ -68,6 +70,7 @@ export interface ConeWork {
 export function coneWork(kinetics: ConeKinetics, prepared: PreparedCurve): ConeWork {
   const { kelvin, seconds, ratePlaces } = prepared;
   const thetaK = kinetics.energyJPerMol / GAS_CONSTANT;
+  const sixthOfTheta = 1 / (6 * thetaK);
   const lnA = kinetics.lnAPerSecond;
   const [at15, at60, at150] = kinetics.fitErrorC;
   const start = seconds[0] as number;
@@ -78,34 +81,37 @@ export function coneWork(kinetics: ConeKinetics, prepared: PreparedCurve): ConeW
 
   let work = 0;
   let downAtMin: number | null = null;
-  let hotK = 0;
+  let lastK = 0;
   let exponent = 0;
   let speed = 0;
   for (let n = from; n <= until; n++) {
     const place = ratePlaces[n] as number;
     const shift = place < 1 ? at15 + place * (at60 - at15) : at60 + (place - 1) * (at150 - at60);
-    const nextK = (kelvin[n] as number) + shift;
-    const nextExponent = lnA - thetaK / nextK;
-    const nextSpeed = Math.exp(nextExponent);
+    const hotK = (kelvin[n] as number) + shift;
+    const nextExponent = lnA - thetaK / hotK;
     if (n > from) {
       const span = (seconds[n] as number) - (seconds[n - 1] as number);
       const climb = nextExponent - exponent;
-      const mean =
-        climb > 1e-4 || climb < -1e-4
-          ? (nextSpeed - speed) / climb
-          : (nextSpeed + speed) * (0.5 - (climb * climb) / 24);
-      const curvature = 1 + (climb * (nextK - hotK)) / (3 * (nextK + hotK));
-      const added = span * mean * curvature;
+      const short = climb < SHORT_CLIMB && climb > -SHORT_CLIMB;
+      // Mean speed of the step over its first speed: (e^climb − 1)/climb.
+      const mean = short
+        ? 1 + climb * (1 / 2 + climb * (1 / 6 + climb * (1 / 24 + climb / 120)))
+        : Math.expm1(climb) / climb;
+      const curvature = short
+        ? climb * climb * hotK * sixthOfTheta
+        : ((climb * (hotK - lastK)) / (3 * (hotK + lastK))) * (1 - (climb * climb) / 60);
+      const added = span * speed * mean * (1 + curvature);
       if (downAtMin === null && work + added >= 1) {
         const share = shareOfStep((1 - work) / added, climb);
         downAtMin = ((seconds[n - 1] as number) + share * span) / 60;
       }
       work += added;
       if (work >= WORK_COUNTED_TO) return { work: WORK_COUNTED_TO, downAtMin };
-    }
-    hotK = nextK;
+      // The series' error of 1e-10 a step is wiped out before it can add up.
+      speed = short && (n & 63) !== 0 ? speed + speed * climb * mean : Math.exp(nextExponent);
+    } else speed = Math.exp(nextExponent);
     exponent = nextExponent;
-    speed = nextSpeed;
+    lastK = hotK;
   }
   return { work, downAtMin };
 }
