@@ -1,3 +1,4 @@
+import { shelfMassKg } from "../../kiln/shelf-mass.ts";
 import { radians } from "../../measures/angle.ts";
 import { pieceMassKg } from "../../ware/mass.ts";
 import { mmText, tooLittle } from "../checker/broken.ts";
@@ -5,8 +6,6 @@ import type { Scene, ShelfInPlace } from "../checker/scene.ts";
 import { shelfMiddle } from "../solids/furniture-solids.ts";
 import type { Rule } from "./rule.ts";
 
-// Cordierite shelf material, 1800–2400 kg/m³ in makers' technical pages; the middle of the lighter half, so that ware counts.
-const SHELF_KG_PER_MM3 = 2.0e-6;
 const NO_TRIANGLE_MM2 = 1;
 
 /**
@@ -49,7 +48,7 @@ function middleOfMass(scene: Scene, shelf: ShelfInPlace): { x: number; y: number
   const own = shelfMiddle(shelf.kind);
   const cos = Math.cos(radians(level.turnDeg));
   const sin = Math.sin(radians(level.turnDeg));
-  let mass = own.areaMm2 * shelf.kind.thicknessMm * SHELF_KG_PER_MM3;
+  let mass = shelfMassKg(own.areaMm2, shelf.kind.thicknessMm);
   let x = mass * (level.xMm + own.x * cos - own.y * sin);
   let y = mass * (level.yMm + own.x * sin + own.y * cos);
   for (const piece of scene.pieces) {

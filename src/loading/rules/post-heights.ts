@@ -1,4 +1,5 @@
-import { HEIGHT_TOLERANCE_MM, mmText, sentenceCase } from "../checker/broken.ts";
+import { HEIGHT_TOLERANCE_MM, mmText } from "../checker/broken.ts";
+import type { PostInPlace } from "../checker/posts-in-place.ts";
 import type { Rule } from "./rule.ts";
 
 /**
@@ -12,21 +13,39 @@ export const postHeights: Rule = {
   setting: null,
   defaultMm: HEIGHT_TOLERANCE_MM,
   find: ({ posts, shelves }) =>
-    posts.flatMap((post) => {
-      const shelf = shelves[post.level]!;
-      const found = post.topMm + shelf.kind.thicknessMm;
-      if (Math.abs(found - shelf.topMm) <= HEIGHT_TOLERANCE_MM + 1e-9) return [];
-      const on = post.standsOn === null ? "the floor" : `level ${post.standsOn + 1}`;
-      return [
-        {
+    shelves.flatMap((shelf) => {
+      const wrong = posts.filter(
+        (post) =>
+          post.level === shelf.level && Math.abs(post.topMm - shelf.undersideMm) > HEIGHT_TOLERANCE_MM + ROUNDING_MM,
+      );
+      // Posts wrong by the same are one mistake: most often the level's own height.
+      const topsMm = new Set(wrong.map((post) => post.topMm));
+      return [...topsMm].map((topMm) => {
+        const alike = wrong.filter((post) => post.topMm === topMm);
+        const found = topMm + shelf.kind.thicknessMm;
+        return {
           rule: "postHeights",
-          level: post.level,
-          things: [post.name, shelf.name],
+          level: shelf.level,
+          things: [...alike.map((post) => post.name), shelf.name],
           foundMm: found,
           allowedMm: shelf.topMm,
-          message: `${sentenceCase(post.name)}, standing on ${on}, brings the top of its shelf to ${mmText(found, shelf.topMm)}; the plan says ${mmText(shelf.topMm)}.`,
-          places: [post.place, shelf.place],
-        },
-      ];
+          message: `${together(alike)} under level ${shelf.level + 1}, standing on ${footing(alike)}, would bring the top of the shelf to ${mmText(found, shelf.topMm)}; the plan says ${mmText(shelf.topMm)}.`,
+          places: [...alike.map((post) => post.place), shelf.place],
+        };
+      });
     }),
 };
+
+// What adding a few heights loses in the last digits.
+const ROUNDING_MM = 1e-9;
+
+function together(posts: readonly PostInPlace[]): string {
+  const numbers = posts.map((post) => String(post.post + 1));
+  if (numbers.length === 1) return `Post ${numbers[0]}`;
+  return `Posts ${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1)}`;
+}
+
+function footing(posts: readonly PostInPlace[]): string {
+  const under = posts.map((post) => (post.standsOn === null ? "the floor" : `level ${post.standsOn + 1}`));
+  return [...new Set(under)].join(" and ");
+}
