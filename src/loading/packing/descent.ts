@@ -1,6 +1,9 @@
 import type { Crowding } from "./crowding.ts";
 
 const MEMORY = 6;
+/** Every so many steps the crowding has to have fallen by this share, or the descent has run into a hollow. */
+const LOOK_BACK = 5;
+const LEAST_FALL = 0.02;
 
 /**
  * Walks all pieces of a level together downhill on their crowding: limited-memory BFGS with a backtracking step
@@ -48,6 +51,7 @@ export class Descent {
     let energy = crowding.measure(kindOf, count, places, gradient);
     let kept = 0;
     let newest = -1;
+    let before = energy;
     for (let step = 0; step < mostSteps && energy > enough; step++) {
       this.downhill(size, from, kept, newest);
       let slope = 0;
@@ -101,9 +105,11 @@ export class Descent {
         kept = 0;
         newest = -1;
       }
-      const gained = energy - after;
       energy = after;
-      if (gained < 1e-7 * energy) break;
+      if (step % LOOK_BACK === LOOK_BACK - 1) {
+        if (energy > before * (1 - LEAST_FALL)) break;
+        before = energy;
+      }
     }
     return energy;
   }

@@ -59,7 +59,7 @@ export class LevelLoad {
     for (let attempt = 0; attempt < 4; attempt++) {
       this.trialPlaces.fill(0, 0, 3);
       if (attempt > 0) this.separation.settle(this.trialKinds, 1, this.trialPlaces, 0, 30, chance, this.spread);
-      const alone = { rounds: 6, patience: 6, steps: 60 };
+      const alone = { rounds: 6, patience: 6, steps: 60, hopeless: Number.POSITIVE_INFINITY };
       if (this.separation.part(this.trialKinds, 1, 0, this.trialPlaces, alone, chance, this.spread)) return true;
     }
     return false;
