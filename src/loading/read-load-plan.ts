@@ -31,6 +31,15 @@ function known(name: string, names: readonly string[], path: string, kind: strin
     code: "unknown-name",
     path,
     found: shown(name),
-    expected: `${kind} of the request: ${names.map((each) => `"${each}"`).join(", ")}`,
+    expected: `${kind} of the request: ${listed(names)}`,
   });
 }
+
+/** Names for a sentence: the first of them where there are many. */
+function listed(names: readonly string[]): string {
+  const first = names.slice(0, MOST_NAMED).map((each) => `"${each}"`);
+  const more = names.length - first.length;
+  return first.join(", ") + (more > 0 ? ` or one of ${more} more` : "");
+}
+
+const MOST_NAMED = 12;

@@ -1,6 +1,8 @@
+import { chamberRegion, edgeDistanceMm } from "../kiln/convex-region.ts";
+import type { KilnFile } from "../kiln/kiln.ts";
 import { BadInput } from "../measures/bad-input.ts";
 import { readBySchema } from "../measures/read-schema.ts";
-import type { Ware, WareFile } from "../ware/ware.ts";
+import type { Protrusion, Ware, WareFile } from "../ware/ware.ts";
 import { GLAZE_WARE_RULES } from "./clearance-rules.ts";
 import { type LoadRequest, LoadRequestSchema } from "./load-request.ts";
 
@@ -17,6 +19,8 @@ export function readLoadRequest(json: unknown): LoadRequest {
   const file = readBySchema(LoadRequestSchema, json);
   file.ware.forEach((ware, i) => {
     checkProfile(ware, `ware[${i}]`);
+    checkProtrusion(ware, ware.handle, `ware[${i}].handle`);
+    checkProtrusion(ware, ware.spout, `ware[${i}].spout`);
   });
   unlike(file.ware, "ware");
   unlike(file.furniture.shelves, "furniture.shelves");
@@ -29,12 +33,7 @@ export function readLoadRequest(json: unknown): LoadRequest {
       expected: `at most ${MOST_PIECES} for one load; leave those of another cone or a later firing out`,
     });
   }
-  for (const [i, probe] of (file.kiln.probes ?? []).entries()) {
-    within(probe.heightMm, file.kiln.chamber.depthMm, `kiln.probes[${i}].heightMm`);
-  }
-  for (const [i, hole] of (file.kiln.spyholes ?? []).entries()) {
-    within(hole.heightMm, file.kiln.chamber.depthMm, `kiln.spyholes[${i}].heightMm`);
-  }
+  checkFittings(file.kiln);
   return {
     kiln: { ...file.kiln, probes: file.kiln.probes ?? [], spyholes: file.kiln.spyholes ?? [] },
     furniture: file.furniture,
@@ -76,11 +75,41 @@ function checkProfile(ware: WareFile, path: string): void {
     }
   });
   const foot = profile[0]?.[0] ?? Number.NaN;
+  if (profile.every(([, radius]) => radius === 0)) refuse("", "radii of 0 all the way up", "a radius above 0");
   const rim = profile.at(-1)?.[0] ?? Number.NaN;
   if (foot !== 0) refuse("[0]", `a first height of ${foot}`, "the foot at height 0");
   if (Math.abs(rim - ware.heightMm) > PROFILE_SLACK_MM) {
     refuse(`[${profile.length - 1}]`, `a last height of ${rim}`, `the rim at the piece's height, ${ware.heightMm}`);
   }
+}
+
+/** A handle or spout is a stadium that begins on the axis: its rounded end cannot be wider than it is long. */
+function checkProtrusion(ware: WareFile, part: Protrusion | null | undefined, path: string): void {
+  const widest = ware.diameterMm + 2 * (part?.reachMm ?? 0);
+  if (!part || part.widthMm <= widest) return;
+  throw new BadInput({
+    code: "out-of-range",
+    path: `${path}.widthMm`,
+    found: String(part.widthMm),
+    expected: `at most ${widest}, the piece's width with its reach to either side`,
+  });
+}
+
+function checkFittings({ chamber, probes = [], spyholes = [] }: KilnFile): void {
+  const region = chamberRegion(chamber);
+  probes.forEach((probe, i) => {
+    const across = edgeDistanceMm(region, probe.angleDeg) + edgeDistanceMm(region, probe.angleDeg + 180);
+    const inside = `a height inside the chamber, at most its depth of ${chamber.depthMm}`;
+    atMost(probe.heightMm, chamber.depthMm, `kiln.probes[${i}].heightMm`, inside);
+    const reach = `a reach inside the chamber, at most the ${Math.round(across * 10) / 10} to the wall opposite`;
+    atMost(probe.reachMm, across, `kiln.probes[${i}].reachMm`, reach);
+  });
+  spyholes.forEach((hole, i) => {
+    const inside = `a height inside the chamber, at most its depth of ${chamber.depthMm}`;
+    atMost(hole.heightMm, chamber.depthMm, `kiln.spyholes[${i}].heightMm`, inside);
+    const diameter = `a hole in the wall, at most the chamber's depth of ${chamber.depthMm}`;
+    atMost(hole.diameterMm, chamber.depthMm, `kiln.spyholes[${i}].diameterMm`, diameter);
+  });
 }
 
 function unlike(things: readonly { name: string }[], path: string): void {
@@ -98,12 +127,6 @@ function unlike(things: readonly { name: string }[], path: string): void {
   });
 }
 
-function within(heightMm: number, depthMm: number, path: string): void {
-  if (heightMm <= depthMm) return;
-  throw new BadInput({
-    code: "out-of-range",
-    path,
-    found: String(heightMm),
-    expected: `a height inside the chamber, at most its depth of ${depthMm}`,
-  });
+function atMost(found: number, most: number, path: string, expected: string): void {
+  if (found > most) throw new BadInput({ code: "out-of-range", path, found: String(found), expected });
 }

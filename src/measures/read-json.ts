@@ -16,19 +16,50 @@ export function readJson(text: string, path: string): unknown {
   try {
     return JSON.parse(plain);
   } catch (error) {
-    const message = error instanceof Error ? error.message : String(error);
-    const odd = /(?<=[:,[\s])(NaN|[-+]?Infinity)(?=\s*[,}\]\s])/.exec(plain);
-    if (odd)
-      return refuse(`${odd[1]} on line ${lineOf(plain, odd.index)}`, "a number that JSON can hold", "not-a-number");
-    const position = /position (\d+)/.exec(message);
-    if (/end of JSON|Unterminated/.test(message) || (position && Number(position[1]) >= plain.trimEnd().length)) {
+    if (isCutOff(plain, error)) {
       return refuse(`a file cut off on line ${lineOf(plain, plain.length)}`, "a whole JSON file", "cut-off");
     }
-    const line = position ? ` on line ${lineOf(plain, Number(position[1]))}` : "";
+    const place = firstWrongPlace(plain);
+    const line = lineOf(plain, place);
+    const odd = /[-+]?(?:NaN|Infinity)/.exec(plain.slice(Math.max(0, place - 1), place + 10));
+    // A sign goes unnoticed until the letter after it.
+    if (odd && odd.index <= 1)
+      return refuse(`${odd[0]} on line ${line}`, "a number that JSON can hold", "not-a-number");
     return refuse(
-      `text that is not JSON${line}`,
+      `text that is not JSON on line ${line}`,
       "JSON: names and text in double quotes, no comments, no trailing commas",
     );
+  }
+}
+
+/** Whether JSON.parse only complains that the text ends too soon. */
+function isCutOff(text: string, error: unknown): boolean {
+  const message = error instanceof Error ? error.message : String(error);
+  const position = /position (\d+)/.exec(message);
+  return /end of JSON|Unterminated/.test(message) || Number(position?.[1] ?? -1) >= text.trimEnd().length;
+}
+
+/**
+ * Index of the first character that cannot stand in JSON. The error does not always say where it was: but text that is
+ * cut before that place only ends too soon, and text cut after it does not.
+ */
+function firstWrongPlace(text: string): number {
+  let right = 0;
+  let wrong = text.length;
+  while (wrong - right > 1) {
+    const middle = (right + wrong) >> 1;
+    if (isWrong(text.slice(0, middle))) wrong = middle;
+    else right = middle;
+  }
+  return wrong - 1;
+}
+
+function isWrong(text: string): boolean {
+  try {
+    JSON.parse(text);
+    return false;
+  } catch (error) {
+    return !isCutOff(text, error);
   }
 }
 

@@ -99,27 +99,27 @@ function explainObject(rule: Rule, value: unknown, path: string): void {
   const known = rule.properties ?? {};
   if (rule.additionalProperties === false) {
     for (const name of Object.keys(fields)) {
-      if (name in known) continue;
+      if (Object.hasOwn(known, name)) continue;
       const near = nearest(name, Object.keys(known));
       const wanted = near ? `${near}` : `one of ${Object.keys(known).join(", ")}`;
       refuse("unknown-field", join(path, name), `a field this format does not have`, wanted);
     }
   }
   for (const name of rule.required ?? []) {
-    if (!(name in fields)) refuse("missing-field", join(path, name), "nothing", kindOf(known[name] ?? {}));
+    if (!Object.hasOwn(fields, name)) refuse("missing-field", join(path, name), "nothing", kindOf(known[name] ?? {}));
   }
   for (const [name, field] of Object.entries(known)) {
-    if (name in fields && fields[name] !== undefined) explain(field, fields[name], join(path, name));
+    if (Object.hasOwn(fields, name) && fields[name] !== undefined) explain(field, fields[name], join(path, name));
   }
 }
 
 function explainArray(rule: Rule, value: unknown, path: string): void {
   if (!Array.isArray(value)) refuse("not-a-list", path, shown(value), "a list [ … ]");
   const list = value as unknown[];
-  if (list.length < (rule.minItems ?? 0)) refuse("too-few", path, `${list.length}`, `at least ${rule.minItems}`);
-  if (rule.maxItems !== undefined && list.length > rule.maxItems) {
-    refuse("too-many", path, `${list.length}`, `at most ${rule.maxItems}`);
-  }
+  const most = isTuple(rule.items) ? rule.items.length : rule.maxItems;
+  const found = `a list of ${list.length}`;
+  if (list.length < (rule.minItems ?? 0)) refuse("too-few", path, found, `at least ${rule.minItems}`);
+  if (most !== undefined && list.length > most) refuse("too-many", path, found, `at most ${most}`);
   list.forEach((item, i) => {
     const itemRule = isTuple(rule.items) ? rule.items[i] : rule.items;
     if (itemRule) explain(itemRule, item, `${path}[${i}]`);
