@@ -62,7 +62,7 @@ export function settleEvenly(task: LoadTask, load: LoadSnapshot, chance: Chance)
       least = after;
       places.set(trial);
     }
-    return { kindOf: level.kindOf, places };
+    return { ...level, places };
   });
   return { ...load, levels };
 }

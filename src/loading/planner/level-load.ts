@@ -127,6 +127,33 @@ export class LevelLoad {
     this.accept(this.count);
   }
 
+  /** Goes back to pieces and places remembered, in the standing room of that time. */
+  restore(kindOf: Int32Array, places: Float64Array, room: Separation, columns: Columns): void {
+    room.crowding.work = this.work;
+    this.separation = room;
+    this.columns = columns;
+    this.trialKinds.set(kindOf);
+    this.trialPlaces.set(places);
+    this.accept(kindOf.length);
+  }
+
+  /** One of the few pieces nearest to a piece, other than those given; -1 where there is none. */
+  nearTo(index: number, others: readonly number[], chance: Chance): number {
+    let chosen = -1;
+    let least = Number.POSITIVE_INFINITY;
+    for (let i = 0; i < this.count; i++) {
+      if (others.includes(i)) continue;
+      const dx = (this.places[3 * i] as number) - (this.places[3 * index] as number);
+      const dy = (this.places[3 * i + 1] as number) - (this.places[3 * index + 1] as number);
+      const away = Math.hypot(dx, dy) * (0.6 + 0.8 * chance.next());
+      if (away < least) {
+        least = away;
+        chosen = i;
+      }
+    }
+    return chosen;
+  }
+
   remove(index: number): void {
     const last = this.count - 1;
     this.filledMm2 -= this.areaOf(this.kindOf[index] as number);

@@ -1,5 +1,5 @@
 import type { Chance } from "../../measures/seeded-chance.ts";
-import { type Effort, QUICK, THOROUGH } from "../packing/separation.ts";
+import { type Effort, QUICK, type Separation, THOROUGH } from "../packing/separation.ts";
 import type { Columns } from "./columns.ts";
 import { LevelLoad } from "./level-load.ts";
 import { standingRoom } from "./standing-room.ts";
@@ -11,11 +11,23 @@ export interface LoadSnapshot {
   readonly structure: Structure;
   readonly columns: Columns;
   readonly worth: number;
-  readonly levels: readonly { readonly kindOf: Int32Array; readonly places: Float64Array }[];
+  readonly levels: readonly {
+    readonly kindOf: Int32Array;
+    readonly places: Float64Array;
+    /** The means to part pieces where the columns stand as they do here. */
+    readonly room: Separation;
+  }[];
 }
 
-// Beyond this share of a shelf nothing has ever been parted; the search learns a nearer limit for each level.
+// How full a shelf is hoped to get, to begin with, and beyond what share nothing has ever been parted. Each level's own
+// limit is learned from what it refuses and takes.
+const HOPED_FULL = 0.82;
 const NEVER_FULLER = 0.93;
+// A cycle of the search begins willing to lose this share of a usual piece's worth for a change of scene, and ends
+// unwilling to lose anything. Cycles are counted in work, so that the search has no need to know when it will end.
+const WILLING_TO_LOSE = 0.5;
+const FIRST_CYCLE_WORK = 60_000;
+const CYCLE_GROWTH = 1.3;
 
 /**
  * One structure being filled: first everything that fits, best worth for its room first; then large neighbourhoods: put one
@@ -24,6 +36,8 @@ const NEVER_FULLER = 0.93;
 export class LoadSearch {
   readonly levels: LevelLoad[];
   worth = 0;
+  /** The best load met so far. */
+  best: LoadSnapshot | null = null;
   readonly waiting: Int32Array;
   private readonly refused: Float64Array;
   private columns: Columns;
@@ -40,13 +54,18 @@ export class LoadSearch {
     this.levels = structure.levels.map(
       (level, i) => new LevelLoad(task, level, standingRoom(task, structure, columns, i), columns, chance),
     );
-    this.refused = new Float64Array(this.levels.length).fill(NEVER_FULLER);
+    this.refused = new Float64Array(this.levels.length).fill(HOPED_FULL);
+    this.usualWorth = usualWorth(task);
   }
 
   /** Work done so far by all levels. */
   get work(): number {
     return this.levels.reduce((sum, level) => sum + level.work, 0);
   }
+
+  private readonly usualWorth: number;
+  private cycleBegan = 0;
+  private cycleWork = FIRST_CYCLE_WORK;
 
   /** Fills the empty levels: kinds by worth for their room, each on the lowest clear height that admits it. */
   fill(shouldStop: () => boolean): void {
@@ -58,14 +77,47 @@ export class LoadSearch {
     }
   }
 
-  /** One move of the search. Returns true where the load changed. */
+  /** One move of the search. Returns true where it found the best load yet. */
   step(): boolean {
+    if (this.work - this.cycleBegan > this.cycleWork) this.beginCycle();
     const dice = this.chance.next();
-    if (dice < 0.3) return this.putOneIn();
-    if (dice < 0.72) return this.exchange();
-    if (dice < 0.86) return this.moveBetween();
-    if (dice < 0.9) return this.shiftPosts();
-    return this.startAfresh();
+    if (dice < 0.25) this.putOneIn();
+    else if (dice < 0.78) this.exchange();
+    else if (dice < 0.9) this.moveBetween();
+    else if (dice < 0.94) this.shiftPosts();
+    else this.startAfresh();
+    return this.noteBest();
+  }
+
+  /** Remembers the present load where it is the best yet. */
+  noteBest(): boolean {
+    if (this.best && this.worth <= this.best.worth + 1e-9) return false;
+    this.best = this.snapshot();
+    return true;
+  }
+
+  /** Back to the best load, more often than not, and willing to lose again. */
+  private beginCycle(): void {
+    this.cycleBegan = this.work;
+    this.cycleWork *= CYCLE_GROWTH;
+    if (this.best && this.worth < this.best.worth - 1e-9 && this.chance.next() < 0.7) this.restore(this.best);
+  }
+
+  private restore(load: LoadSnapshot): void {
+    this.waiting.set(this.task.counts);
+    this.worth = load.worth;
+    this.columns = load.columns;
+    for (const [i, level] of this.levels.entries()) {
+      const { kindOf, places, room } = load.levels[i] as LoadSnapshot["levels"][number];
+      level.restore(kindOf, places, room, load.columns);
+      for (const kind of kindOf) this.waiting[kind] = (this.waiting[kind] as number) - 1;
+    }
+  }
+
+  /** What the search would lose just now for a change of scene: less toward the end of a cycle. */
+  private get willing(): number {
+    const left = Math.max(0, 1 - (this.work - this.cycleBegan) / this.cycleWork);
+    return -Math.log(1 - this.chance.next()) * WILLING_TO_LOSE * this.usualWorth * left * left;
   }
 
   snapshot(): LoadSnapshot {
@@ -76,6 +128,7 @@ export class LoadSearch {
       levels: this.levels.map((level) => ({
         kindOf: level.kindOf.slice(0, level.count),
         places: level.places.slice(0, 3 * level.count),
+        room: level.separation,
       })),
     };
   }
@@ -155,11 +208,7 @@ export class LoadSearch {
     const level = this.someLevel();
     const load = this.levels[level] as LevelLoad;
     if (load.count === 0) return false;
-    const without = [this.chance.below(load.count)];
-    if (this.chance.next() < 0.45 && load.count > 1) {
-      const second = this.chance.below(load.count);
-      if (!without.includes(second)) without.push(second);
-    }
+    const without = this.someOf(load);
     const lost = without.reduce((sum, i) => sum + this.worthOf(load.kindOf[i] as number), 0);
     const freed = without.reduce((sum, i) => sum + this.areaOf(load.kindOf[i] as number), 0);
     const room =
@@ -172,7 +221,7 @@ export class LoadSearch {
         (each) =>
           this.admits(level, each) &&
           used + this.areaOf(each) <= room &&
-          added.filter((other) => other === each).length < (this.waiting[each] as number),
+          countOf(added, each) < (this.waiting[each] as number),
       );
       if (kind < 0) break;
       added.push(kind);
@@ -180,8 +229,23 @@ export class LoadSearch {
       used += this.areaOf(kind);
     }
     // A fair exchange is no loss: it stirs the load. The same kinds back again are not worth the work.
-    if (gained < lost - 1e-9 || added.length === 0) return false;
+    if (added.length === 0 || gained < lost - 1e-9 - this.willing) return false;
+    if (sameKinds(added, without, load.kindOf)) return false;
     return this.change(level, without, added, QUICK);
+  }
+
+  /** One to three pieces of a level, mostly neighbours: together they leave room for something wide. */
+  private someOf(load: LevelLoad): number[] {
+    const first = this.chance.below(load.count);
+    const chosen = [first];
+    const dice = this.chance.next();
+    const wanted = Math.min(load.count, dice < 0.5 ? 1 : dice < 0.85 ? 2 : 3);
+    while (chosen.length < wanted) {
+      const next = this.chance.next() < 0.3 ? this.chance.below(load.count) : load.nearTo(first, chosen, this.chance);
+      if (next >= 0 && !chosen.includes(next)) chosen.push(next);
+      else break;
+    }
+    return chosen;
   }
 
   private levelArea = (level: number): number =>
@@ -254,4 +318,27 @@ export class LoadSearch {
 
   /** Gives other columns to try; set by whoever knows which are legal. */
   otherColumns: ((chance: Chance) => Columns | null) | null = null;
+}
+
+function countOf(kinds: readonly number[], kind: number): number {
+  let count = 0;
+  for (const each of kinds) if (each === kind) count++;
+  return count;
+}
+
+function sameKinds(added: readonly number[], without: readonly number[], kindOf: Int32Array): boolean {
+  if (added.length !== without.length) return false;
+  return added.every((kind) => {
+    let leaving = 0;
+    for (const i of without) if (kindOf[i] === kind) leaving++;
+    return leaving === countOf(added, kind);
+  });
+}
+
+/** The middle worth of the pieces that need not fire, counted one by one. */
+function usualWorth(task: LoadTask): number {
+  const worths = task.request.ware.flatMap((ware) =>
+    ware.mustFire ? [] : new Array<number>(ware.count).fill(ware.value),
+  );
+  return worths.sort((a, b) => a - b)[worths.length >> 1] ?? 1;
 }

@@ -32,10 +32,17 @@ export type PlanOutcome =
   | { readonly kind: "planned"; readonly plan: LoadPlan }
   | { readonly kind: "impossible"; readonly reasons: readonly Impossible[] };
 
-// Of the many ways to stack the kiln these many are filled once, then these many searched on, then the best alone.
-const STRUCTURES_FILLED = 10;
-const STRUCTURES_SEARCHED = 3;
-const SHARE_OF_FIRST_SEARCH = 0.35;
+// Ways to stack the kiln: so many are looked at, so many filled at most, and filling takes no more than this share of the work.
+const STRUCTURES_KEPT = 60;
+const STRUCTURES_FILLED = 32;
+const SHARE_OF_FILLING = 0.15;
+// Then the better half is searched on, and of that the better half again: the share of the remaining work for each round.
+const ROUNDS: readonly { readonly searches: number; readonly share: number }[] = [
+  { searches: 12, share: 0.2 },
+  { searches: 6, share: 0.25 },
+  { searches: 3, share: 0.4 },
+  { searches: 1, share: 1 },
+];
 
 /**
  * Plans one load: which of the waiting pieces go in, on which shelves at which heights, on which posts, where each
@@ -48,30 +55,28 @@ const SHARE_OF_FIRST_SEARCH = 0.35;
 export function planLoad(request: LoadRequest, options: PlanOptions): PlanOutcome {
   const task = loadTask(request);
   if (request.ware.length === 0) return { kind: "planned", plan: writePlan(task, null, options.seed) };
-  const found = structures(task, STRUCTURES_FILLED * 3);
   const chance = seededChance(options.seed);
+  const stop = (): boolean => options.shouldStop?.() ?? false;
   const searches: LoadSearch[] = [];
   let best: LoadSnapshot | null = null;
   let work = 0;
-  const stop = (): boolean => options.shouldStop?.() ?? false;
   const offer = (search: LoadSearch): void => {
-    if (best && search.worth <= best.worth + 1e-9) return;
-    best = search.snapshot();
+    if (!search.best || (best && search.best.worth <= best.worth + 1e-9)) return;
+    best = search.best;
     options.onProgress?.({ value: worthOfLoad(task, best), pieces: piecesOf(best), worth: best.worth, work });
   };
-  const spend = (search: LoadSearch, before: number): void => {
-    work += search.work - before;
-  };
 
-  for (const structure of found) {
-    if (searches.length >= STRUCTURES_FILLED || (best && (stop() || work > options.workLimit))) break;
+  for (const structure of structures(task, STRUCTURES_KEPT)) {
+    if (searches.length >= STRUCTURES_FILLED) break;
+    if (searches.length > 0 && (stop() || work > options.workLimit * SHARE_OF_FILLING)) break;
     const columns = legalColumns(task, structure);
     if (columns.length === 0) continue;
     const chosen = columns[chance.below(columns.length)] as (typeof columns)[number];
     const search = new LoadSearch(task, structure, chosen, chance);
     search.otherColumns = (chances) => randomColumns(task, structure, chances);
     search.fill(() => best !== null && stop());
-    spend(search, 0);
+    search.noteBest();
+    work += search.work;
     offer(search);
     searches.push(search);
   }
@@ -80,17 +85,19 @@ export function planLoad(request: LoadRequest, options: PlanOptions): PlanOutcom
   const searchOn = (search: LoadSearch, until: number): void => {
     while (work < until && !stop()) {
       const before = search.work;
-      search.step();
+      const better = search.step();
       // A refused move costs a little too, or a full kiln would be searched for ever.
       work += search.work - before + 1;
-      offer(search);
+      if (better) offer(search);
     }
   };
-  searches.sort((a, b) => b.worth - a.worth);
-  const share = ((options.workLimit - work) * SHARE_OF_FIRST_SEARCH) / STRUCTURES_SEARCHED;
-  for (const search of searches.slice(0, STRUCTURES_SEARCHED)) searchOn(search, work + share);
-  searches.sort((a, b) => b.worth - a.worth);
-  searchOn(searches[0] as LoadSearch, options.workLimit);
+  const worthOf = (search: LoadSearch): number => search.best?.worth ?? 0;
+  for (const round of ROUNDS) {
+    searches.sort((a, b) => worthOf(b) - worthOf(a));
+    searches.length = Math.min(searches.length, round.searches);
+    const share = ((options.workLimit - work) * round.share) / searches.length;
+    for (const search of searches) searchOn(search, work + share);
+  }
 
   const even = settleEvenly(task, best as unknown as LoadSnapshot, chance);
   if (piecesOf(even) === 0) return { kind: "impossible", reasons: whyImpossible(task) };
