@@ -1,19 +1,31 @@
 // Finds a Node new enough for Wareboard, bringing Node 24 from the npm registry where the machine's own is older.
 // Plain JavaScript on purpose: this file must run on Node 20 before anything has been built.
 import { spawnSync } from "node:child_process";
-import { existsSync, readdirSync } from "node:fs";
+import { accessSync, constants, existsSync, readdirSync, readFileSync } from "node:fs";
+import { homedir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
 export const packageRoot = dirname(dirname(fileURLToPath(import.meta.url)));
 
 const BROUGHT_NODE = "24.21.0";
-const runtimeFolder = join(packageRoot, ".runtime");
+const MODULES = "node_modules";
 
-/** True where the Node running this file can run Wareboard itself (22.12 or later). */
+/** Where the brought Node is kept: in this folder, or in her own cache where this one is not hers to write. */
+function runtimeFolder() {
+  try {
+    accessSync(packageRoot, constants.W_OK);
+    return join(packageRoot, ".runtime");
+  } catch {
+    return join(homedir(), ".cache", "wareboard-runtime");
+  }
+}
+
+/** True where the Node running this file can run Wareboard and its tools: 22.18 or later, and not the odd numbers between. */
 export function nodeIsNewEnough(version = process.versions.node) {
   const [major, minor] = version.split(".").map(Number);
-  return major > 22 || (major === 22 && minor >= 12);
+  // From 22.18 Node runs TypeScript files by itself; the test tools refuse 23 and 25.
+  return (major === 22 && minor >= 18) || major === 24 || major >= 26;
 }
 
 /** The path of a Node that can run Wareboard. Installs one into `.runtime/` the first time it is needed. */
@@ -33,7 +45,7 @@ export function findNode() {
       [
         "install",
         "--prefix",
-        runtimeFolder,
+        runtimeFolder(),
         "--no-save",
         "--no-package-lock",
         "--no-audit",
@@ -44,7 +56,7 @@ export function findNode() {
     );
     if (done.status !== 0 || !place()) {
       throw new Error(
-        `Wareboard needs Node 22.12 or later; this is Node ${process.versions.node}, and Node ${BROUGHT_NODE} could not be fetched from the npm registry. Install Node 24 and run the command again.`,
+        `Wareboard needs Node 22.18 or later; this is Node ${process.versions.node}, and Node ${BROUGHT_NODE} could not be fetched from the npm registry. Install Node 24 and run the command again.`,
       );
     }
   }
@@ -52,10 +64,12 @@ export function findNode() {
 }
 
 function broughtNode() {
-  const modules = join(runtimeFolder, "node_modules");
+  const modules = join(runtimeFolder(), MODULES);
   if (!existsSync(modules)) return null;
   for (const name of readdirSync(modules).sort()) {
-    if (!name.startsWith("node")) continue;
+    const facts = join(modules, name, "package.json");
+    if (!name.startsWith("node") || !existsSync(facts)) continue;
+    if (JSON.parse(readFileSync(facts, "utf8")).version !== BROUGHT_NODE) continue;
     for (const file of ["bin/node", "bin/node.exe"]) {
       const path = join(modules, name, file);
       if (existsSync(path)) return path;

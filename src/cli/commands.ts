@@ -1,8 +1,9 @@
 import { check } from "./check.ts";
 import type { Command } from "./command.ts";
 import { demo } from "./demo.ts";
+import { heatwork } from "./heatwork.ts";
 import { plan } from "./plan.ts";
 import { sheet } from "./sheet.ts";
 
 /** Every command, in the order of the job. Help, parsing and tests read this list. */
-export const COMMANDS: readonly Command[] = [demo, plan, check, sheet];
+export const COMMANDS: readonly Command[] = [demo, plan, check, sheet, heatwork];
