@@ -6,20 +6,23 @@ import { Name } from "../../measures/schema.ts";
 export const PROGRAMME_FORMAT = "programme/1";
 
 /** The stages of a firing, in the words of the trade. */
-export const STAGES = [
-  "drying",
-  "boiling",
-  "organics",
-  "chemical water",
-  "climb",
-  "last hundred",
-  "drop",
-  "drop hold",
-  "slow cool",
-  "guarded quartz",
-  "guarded cristobalite",
-] as const;
-export type Stage = (typeof STAGES)[number];
+export const StageSchema = Type.Union(
+  [
+    Type.Literal("drying"),
+    Type.Literal("boiling"),
+    Type.Literal("organics"),
+    Type.Literal("chemical water"),
+    Type.Literal("climb"),
+    Type.Literal("last hundred"),
+    Type.Literal("drop"),
+    Type.Literal("drop hold"),
+    Type.Literal("slow cool"),
+    Type.Literal("guarded quartz"),
+    Type.Literal("guarded cristobalite"),
+  ],
+  { description: "What this segment is for, in a word." },
+);
+export type Stage = Static<typeof StageSchema>;
 
 export const SegmentSchema = Type.Object(
   {
@@ -28,12 +31,7 @@ export const SegmentSchema = Type.Object(
     }),
     targetC: Type.Number({ minimum: 0, maximum: 1450, description: "Where it goes; a falling target cools." }),
     holdMin: Type.Number({ minimum: 0, maximum: 6000, description: "How long it stays there." }),
-    stage: Type.Optional(
-      Type.Union(
-        STAGES.map((stage) => Type.Literal(stage)),
-        { description: "What this segment is for, in a word." },
-      ),
-    ),
+    stage: Type.Optional(StageSchema),
     reason: Type.Optional(Type.String({ maxLength: 400, description: "Why it is as it is." })),
   },
   { additionalProperties: false },
