@@ -17,17 +17,21 @@ export function csvRows(text: string): CsvRow[] {
   if (plain.includes("\u0000")) throw notALog("bytes that are not text; save the spreadsheet as CSV first");
   const named = /^sep=(.)[\r\n]/i.exec(plain)?.[1];
   const rows: CsvRow[] = [];
-  parse(plain, {
-    delimiter: named ?? separatorOf(plain),
-    relax_column_count: true,
-    relax_quotes: true,
-    skip_empty_lines: true,
-    trim: true,
-    on_record: (cells, { lines }) => {
-      if (cells.some((cell) => cell !== "")) rows.push({ line: lines, cells });
-      return null;
-    },
-  });
+  try {
+    parse(plain, {
+      delimiter: named ?? separatorOf(plain),
+      relax_column_count: true,
+      relax_quotes: true,
+      skip_empty_lines: true,
+      trim: true,
+      on_record: (cells, { lines }) => {
+        if (cells.some((cell) => cell !== "")) rows.push({ line: lines, cells });
+        return null;
+      },
+    });
+  } catch (error) {
+    throw notALog(`text that is no CSV (${error instanceof Error ? error.message : String(error)})`);
+  }
   return named ? rows.slice(1) : rows;
 }
 

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { BadInput } from "../../measures/bad-input.ts";
 import { heatWork } from "../heat-work/heat-work.ts";
 import type { LogOptions, LogQuestion, TemperatureLog } from "./log-reading.ts";
 import { probeCurve, readLog } from "./read-log.ts";
@@ -232,6 +233,51 @@ test("leaves out repeats, broken readings and spikes, says which and why, and ke
     ),
   );
   expect(heatWork(probeCurve(found)).ladder).toBeCloseTo(clean.ladder, 2);
+});
+
+test("one slip of the clock forward costs one reading, not the rest of the log", () => {
+  const rows = plain(5, 200).map((celsius, n) => `${n === 70 ? 90_000 : n * 5},${celsius}`);
+  const found = log(csv("elapsedMin,tempC", rows));
+  expect(found.minutes.length).toBe(199);
+  expect(found.dropped).toMatchObject([{ line: 72, why: "its time is after that of the readings below" }]);
+});
+
+test("whatever the file holds, it is read, asked about, or refused in a sentence", () => {
+  const cell = fc.oneof(
+    fc.constantFrom(
+      "",
+      "time",
+      "temp",
+      "°F",
+      "elapsedMin",
+      "12:30",
+      "3/4/2026",
+      "3.4.2026 5:00 PM",
+      "ERR",
+      "1,5",
+      "1.234,5",
+      '"',
+      "-",
+      "NaN",
+      "9999",
+    ),
+    fc.double({ noNaN: true, min: -1e6, max: 1e6 }).map(String),
+    fc.string({ maxLength: 8 }),
+  );
+  const rows = fc.array(fc.array(cell, { minLength: 1, maxLength: 4 }), { maxLength: 20 });
+  fc.assert(
+    fc.property(rows, fc.constantFrom(",", ";", "\t"), (table, separator) => {
+      try {
+        const reading = readLog(table.map((cells) => cells.join(separator)).join("\n"));
+        if (reading.kind === "log")
+          for (const probe of reading.probes) expect(probe.tempC.length).toBe(reading.minutes.length);
+        else expect(reading.choices.length).toBeGreaterThan(1);
+      } catch (error) {
+        expect(error).toBeInstanceOf(BadInput);
+      }
+    }),
+    { numRuns: 1500 },
+  );
 });
 
 test("a kiln opened hot is no spike", () => {
