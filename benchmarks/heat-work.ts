@@ -6,6 +6,7 @@
 import { createRequire } from "node:module";
 import { CONE_KINETICS } from "../src/firing/heat-work/cone-kinetics.ts";
 import type { Curve } from "../src/firing/heat-work/curve.ts";
+import { GAS_CONSTANT } from "../src/firing/heat-work/gas-constant.ts";
 import { heatWork } from "../src/firing/heat-work/heat-work.ts";
 import { seededChance } from "../src/measures/seeded-chance.ts";
 
@@ -23,7 +24,6 @@ interface OdexSolver {
 }
 const { Solver } = createRequire(import.meta.url)("odex") as { Solver: new (unknowns: number) => OdexSolver };
 
-const GAS_CONSTANT = 8.31446261815324;
 const READINGS = 100_000;
 
 /** A glaze firing to cone 6 with a hold and 11 h of cooling, read often, with half a degree of noise. */

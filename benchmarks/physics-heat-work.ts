@@ -2,11 +2,12 @@
 // Run: node benchmarks/physics-heat-work.ts
 
 import { endPointC } from "../golden/heat-work/exponential-integral.ts";
-import { fitTable, GAS_CONSTANT, leaveOneRateOut, rootMeanSquare } from "../golden/heat-work/fit.ts";
+import { fitTable, leaveOneRateOut, rootMeanSquare } from "../golden/heat-work/fit.ts";
 import { tableErrors } from "../golden/heat-work/table-errors.ts";
 import { CONE_KINETICS } from "../src/firing/heat-work/cone-kinetics.ts";
 import { coneWork, prepareCurve } from "../src/firing/heat-work/cone-work.ts";
 import { curveThrough } from "../src/firing/heat-work/curve.ts";
+import { GAS_CONSTANT } from "../src/firing/heat-work/gas-constant.ts";
 import { degreesOfHold, peakToDrop } from "../src/firing/heat-work/questions.ts";
 import { programmeHours } from "../src/firing/programme/ideal-curve.ts";
 import { writeProgramme } from "../src/firing/programme/write-programme.ts";

@@ -4,10 +4,8 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { CONE_TABLE, type ConeRow } from "../../src/firing/cones/cone-table.ts";
+import { GAS_CONSTANT } from "../../src/firing/heat-work/gas-constant.ts";
 import { endPointC } from "./exponential-integral.ts";
-
-/** Molar gas constant, J/(mol K): exact since the SI of 2019 (CODATA 2018). */
-export const GAS_CONSTANT = 8.31446261815324;
 
 export interface Fit {
   readonly cone: string;

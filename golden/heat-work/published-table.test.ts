@@ -6,8 +6,9 @@ import { CONE_TABLE } from "../../src/firing/cones/cone-table.ts";
 import { CONE_KINETICS } from "../../src/firing/heat-work/cone-kinetics.ts";
 import { coneWork, prepareCurve } from "../../src/firing/heat-work/cone-work.ts";
 import { curveThrough } from "../../src/firing/heat-work/curve.ts";
+import { GAS_CONSTANT } from "../../src/firing/heat-work/gas-constant.ts";
 import { endPointC, lnScaledE2 } from "./exponential-integral.ts";
-import { fitTable, GAS_CONSTANT, leaveOneRateOut, pointsOf, rootMeanSquare } from "./fit.ts";
+import { fitTable, leaveOneRateOut, pointsOf, rootMeanSquare } from "./fit.ts";
 import { rampEndPointC, tableErrors } from "./table-errors.ts";
 
 interface PrototypeRow {

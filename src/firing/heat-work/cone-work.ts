@@ -1,9 +1,8 @@
 import type { ConeKinetics } from "./cone-kinetics.ts";
 import { type Curve, refined } from "./curve.ts";
+import { GAS_CONSTANT } from "./gas-constant.ts";
 import { ratePlace, trailingRates } from "./trailing-rate.ts";
 
-/** Molar gas constant, J/(mol K): exact since the SI of 2019 (CODATA 2018). */
-const GAS_CONSTANT = 8.31446261815324;
 const ZERO_C_IN_KELVIN = 273.15;
 
 /** Work is counted up to here; a cone so far gone has long been a puddle and tells nothing more. */

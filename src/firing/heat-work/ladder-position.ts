@@ -1,8 +1,7 @@
 import { CONES, type ConeName, coneAtLadder, conePlace, ladderOf } from "../cones/cone.ts";
 import { CONE_TABLE, type ConeRow } from "../cones/cone-table.ts";
 import { CONE_KINETICS } from "./cone-kinetics.ts";
-
-const GAS_CONSTANT = 8.31446261815324;
+import { GAS_CONSTANT } from "./gas-constant.ts";
 
 /** By what share a cone's work grows for each °C at its end point at 60 °C/h: A·exp(−E/RT)·60 s. */
 export const GROWTH_PER_C: readonly number[] = CONE_KINETICS.map((each, place) => {
