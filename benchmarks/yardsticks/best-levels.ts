@@ -1,4 +1,4 @@
-import loadHighs from "highs";
+import { createRequire } from "node:module";
 import type { LoadRequest } from "../../src/loading/load-request.ts";
 import { shelfMiddle } from "../../src/loading/solids/furniture-solids.ts";
 import type { Ware } from "../../src/ware/ware.ts";
@@ -14,6 +14,14 @@ export interface PouredLevels {
   readonly share: readonly ReadonlyMap<Ware, number>[];
 }
 
+/** The part of HiGHS used here; the package's own types describe its CommonJS file, not the module Node loads. */
+interface Highs {
+  solve(
+    problem: string,
+    options: { readonly output_flag: boolean },
+  ): { readonly ObjectiveValue: number; readonly Columns: Readonly<Record<string, { readonly Primal?: number }>> };
+}
+const loadHighs = createRequire(import.meta.url)("highs") as () => Promise<Highs>;
 const highs = await loadHighs();
 
 /**
@@ -53,12 +61,12 @@ export function pourIn(
   const objective = may.map((each) => `${worth(each.ware)} ${each.name}`).join("\n + ");
   const subject = rows.map((row, i) => `r${i}: ${row}`).join("\n ");
   const result = highs.solve(`Maximize\n worth: ${objective}\nSubject To\n ${subject}\nEnd\n`, { output_flag: false });
-  const columns = result.Columns as Record<string, { Primal?: number } | undefined>;
   return {
     stacking,
     worth: result.ObjectiveValue,
     share: stacking.map(
-      (_, l) => new Map(may.filter((each) => each.l === l).map((each) => [each.ware, columns[each.name]?.Primal ?? 0])),
+      (_, l) =>
+        new Map(may.filter((each) => each.l === l).map((each) => [each.ware, result.Columns[each.name]?.Primal ?? 0])),
     ),
   };
 }
