@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { CONES, conePlace } from "../cones/cone.ts";
+import { CONES, conePlace, isHalfCone, ladderOf } from "../cones/cone.ts";
+import { CONE_TABLE } from "../cones/cone-table.ts";
 import { type Curve, curveThrough } from "./curve.ts";
 import { degreesApart, type HeatWork, heatWork } from "./heat-work.ts";
 import { equivalentC } from "./ladder-position.ts";
@@ -27,6 +28,21 @@ test("a climb to 1222 °C at 60 °C/h is cone 6, as the published table says", (
   const six = found.cones[conePlace("6")];
   expect(six?.bendDeg).toBe(90);
   expect(six?.downAtMin).toBeCloseTo(1202, 1);
+});
+
+test("at its published end point every cone is down, the next one is not, and the ladder stands at its number", () => {
+  for (const row of CONE_TABLE) {
+    for (const [rate, tempC] of [
+      [15, row.at15C],
+      [60, row.at60C],
+      [150, row.at150C],
+    ] as const) {
+      if (tempC === null) continue;
+      const found = heatWork(climb(rate, tempC));
+      expect(found.ladder).toBeCloseTo(ladderOf(row.cone), 6);
+      if (!isHalfCone(row.cone)) expect(found.coneDown).toBe(row.cone);
+    }
+  }
 });
 
 test("between two cones the ladder climbs with the degrees", () => {

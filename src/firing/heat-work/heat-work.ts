@@ -9,7 +9,7 @@ import { equivalentC, ladderPosition } from "./ladder-position.ts";
 /** What one cone would look like after a firing. */
 export interface ConeReached {
   readonly cone: ConeName;
-  /** Share of the work that lays it down: down at 1. Counted up to 1000. */
+  /** Share of the work that lays it down: down at 1 (0.999 counts). Counted up to 1000. */
   readonly work: number;
   /** Degrees it has bent, 8 upright to 90 down. */
   readonly bendDeg: number;

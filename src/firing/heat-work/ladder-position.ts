@@ -13,6 +13,12 @@ export const GROWTH_PER_C: readonly number[] = CONE_KINETICS.map((each, place) =
 export const degreesBeyond = (cone: ConeName, work: number): number =>
   Math.log(work) / (GROWTH_PER_C[conePlace(cone)] as number);
 
+/**
+ * A cone counts as down from this work on. The last thousandth is 0.03 °C, less than a log's own rounding; the table
+ * has whole degrees.
+ */
+export const DOWN_AT = 0.999;
+
 export interface LadderPosition {
   /** The hottest whole cone that is down, none hotter than one still standing; null below cone 022. */
   readonly coneDown: ConeName | null;
@@ -34,8 +40,9 @@ export interface LadderPosition {
  * @param works the work of every cone, in the order of `CONES`
  */
 export function ladderPosition(works: readonly number[]): LadderPosition {
-  const standing = works.findIndex((work) => work < 1);
-  const outOfOrder = standing < 0 ? [] : CONES.filter((_, place) => place > standing && (works[place] as number) >= 1);
+  const standing = works.findIndex((work) => work < DOWN_AT);
+  const outOfOrder =
+    standing < 0 ? [] : CONES.filter((_, place) => place > standing && (works[place] as number) >= DOWN_AT);
   const ladder = standing < 0 ? ladderOf(CONES.at(-1) as ConeName) : ladderBelow(standing, works);
   const whole = Math.floor(ladder);
   return {
@@ -56,7 +63,7 @@ function ladderBelow(standing: number, works: readonly number[]): number {
     return -Math.min(1, lacking / stepC);
   }
   const lower = CONES[standing - 1] as ConeName;
-  const over = degreesBeyond(lower, works[standing - 1] as number);
+  const over = Math.max(0, degreesBeyond(lower, works[standing - 1] as number));
   const share = over + lacking > 0 && Number.isFinite(lacking) ? over / (over + lacking) : 0;
   return ladderOf(lower) + share * (ladderOf(upper) - ladderOf(lower));
 }

@@ -1,4 +1,6 @@
 import { expect, test } from "vitest";
+import { conePlace } from "../cones/cone.ts";
+import { aimedAt } from "./aim-programme.ts";
 import { fastestThrough } from "./band-rate.ts";
 import { checkProgramme, type ProgrammeFinding } from "./check-programme.ts";
 import { programmeCurve } from "./ideal-curve.ts";
@@ -114,6 +116,49 @@ test("counts the controller's segments, and sees a kiln that does not follow", (
   expect(codes(checkProgramme(programme, { simulate: weak }).findings)).toEqual(
     expect.arrayContaining(["does-not-reach", "peak-not-reached"]),
   );
+});
+
+test("a programme from elsewhere is aimed at a cone by moving its peak alone", () => {
+  const given = bisque([
+    [60, 90, 60],
+    [100, 900, 0],
+    [60, 985, 10],
+    [null, 800, 0],
+  ]);
+  const aimed = aimedAt(given, "06");
+  const checked = checkProgramme(aimed);
+  expect(checked.good).toBe(true);
+  expect(checked.heatWork.cones[conePlace("06")]?.work).toBeLessThan(1.1);
+  expect(aimed.segments.map(({ targetC }, i) => targetC - (given.segments[i]?.targetC ?? 0))).toEqual([
+    0,
+    0,
+    expect.any(Number),
+    0,
+  ]);
+});
+
+test("a kiln is not sent above its rating", () => {
+  const programme = bisque([
+    [60, 90, 60],
+    [100, 900, 0],
+    [60, 997, 0],
+  ]);
+  expect(codes(checkProgramme(programme, { hottestC: 980 }).findings)).toEqual(["above-rating"]);
+  expect(() => aimedAt(programme, "06", undefined, 980)).toThrow(
+    /does not reach even at 980 °C, the hottest it is rated for/,
+  );
+  expect(() =>
+    aimedAt(
+      bisque([
+        [60, 90, 60],
+        [100, 900, 0],
+        [60, 985, 240],
+      ]),
+      "06",
+      undefined,
+      980,
+    ),
+  ).not.toThrow();
 });
 
 test("finds the fastest ten degrees of a stretch, whichever way", () => {

@@ -18,6 +18,7 @@ export interface ProgrammeFinding {
     | "does-not-reach"
     | "over-fires"
     | "peak-not-reached"
+    | "above-rating"
     | "too-fast"
     | "too-many-segments"
     | "stress"
@@ -36,6 +37,8 @@ export interface ProgrammeCheck {
   readonly thicknessMm?: number | undefined;
   readonly dryness?: Dryness | undefined;
   readonly mostSegments?: number | undefined;
+  /** The hottest the kiln is rated for, °C. */
+  readonly hottestC?: number | undefined;
   /** The length over which a shielded foot or a flat piece evens out, m: asks for the stress check too. */
   readonly shieldedLengthM?: number | undefined;
   readonly clay?: ClayName | undefined;
@@ -106,10 +109,20 @@ function kilnFindings(programme: Programme, reached: HeatWork): ProgrammeFinding
   return [{ code: "peak-not-reached", gravity: "fault", segment, message }];
 }
 
-function limitFindings({ segments }: Programme, { mostSegments }: ProgrammeCheck): ProgrammeFinding[] {
-  if (mostSegments === undefined || segments.length <= mostSegments) return [];
-  const message = `${segments.length} segments; the controller takes ${mostSegments}.`;
-  return [{ code: "too-many-segments", gravity: "fault", segment: null, message }];
+function limitFindings(programme: Programme, { mostSegments, hottestC }: ProgrammeCheck): ProgrammeFinding[] {
+  const { segments } = programme;
+  const findings: ProgrammeFinding[] = [];
+  if (mostSegments !== undefined && segments.length > mostSegments) {
+    const message = `${segments.length} segments; the controller takes ${mostSegments}.`;
+    findings.push({ code: "too-many-segments", gravity: "fault", segment: null, message });
+  }
+  const segment = peakSegment(programme);
+  const peakC = segments[segment]?.targetC ?? 0;
+  if (hottestC !== undefined && peakC > hottestC) {
+    const message = `${peakC} °C is above the ${hottestC} °C the kiln is rated for.`;
+    findings.push({ code: "above-rating", gravity: "fault", segment, message });
+  }
+  return findings;
 }
 
 function bandFindings(programme: Programme, check: ProgrammeCheck, curve: Curve): ProgrammeFinding[] {

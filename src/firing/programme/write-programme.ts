@@ -1,11 +1,10 @@
 import { BadInput } from "../../measures/bad-input.ts";
-import { type ConeName, conePlace } from "../cones/cone.ts";
+import type { ConeName } from "../cones/cone.ts";
 import { formatConeRange, isInRange } from "../cones/cone-range.ts";
-import { CONE_TABLE } from "../cones/cone-table.ts";
 import { type FiringKind, usualCones } from "../cones/firing-kind.ts";
 import type { Curve } from "../heat-work/curve.ts";
-import { GROWTH_PER_C } from "../heat-work/ladder-position.ts";
 import { workOf } from "../heat-work/questions.ts";
+import { lowestPeak } from "./aim-programme.ts";
 import { draftSegments, type Ending, type ProgrammeShape } from "./draft-programme.ts";
 import { programmeCurve } from "./ideal-curve.ts";
 import { mergedTo } from "./merge-segments.ts";
@@ -28,6 +27,8 @@ export interface ProgrammeWish {
   readonly guardedCooling?: boolean | undefined;
   /** Rate of the last hundred degrees, °C/h; the pace's own where left out. */
   readonly lastRateCPerHour?: number | undefined;
+  /** The hottest the kiln is rated for, °C. */
+  readonly hottestC?: number | undefined;
   /** How many segments the controller takes. */
   readonly mostSegments?: number | undefined;
   readonly name?: string | undefined;
@@ -66,36 +67,8 @@ export function writeProgramme(wish: ProgrammeWish): WrittenProgramme {
         : mergedTo(draftSegments(shape, peakC), wish.mostSegments),
   });
   const work = (peakC: number): number => workOf(wish.cone, simulate(at(peakC)));
-  const peakC = lowestPeak(wish.cone, work);
+  const peakC = lowestPeak(wish.cone, work, wish.hottestC);
   return { programme: at(peakC), work: work(peakC), peakC, notes: notesOn(wish, shape) };
-}
-
-/** More than this above a cone's table, and the kiln is not following. */
-const FURTHEST_C = 60;
-
-/** The lowest whole degree at which the work reaches 1, by Newton's method on its logarithm. */
-function lowestPeak(cone: ConeName, work: (peakC: number) => number): number {
-  const tableC = (CONE_TABLE[conePlace(cone)] as (typeof CONE_TABLE)[number]).at60C;
-  const growth = GROWTH_PER_C[conePlace(cone)] as number;
-  const highest = tableC + FURTHEST_C;
-  let peakC = tableC;
-  for (let i = 0; i < 12; i++) {
-    const step = -Math.log(Math.max(1e-6, work(peakC))) / growth;
-    peakC = Math.min(highest, peakC + Math.max(-60, Math.min(60, step)));
-    if (Math.abs(step) < 0.2) break;
-  }
-  peakC = Math.round(peakC);
-  while (peakC < highest && work(peakC) < 1) peakC++;
-  while (peakC > tableC - 200 && work(peakC - 1) >= 1) peakC--;
-  if (work(peakC) < 1) {
-    throw new BadInput({
-      code: "never-reaches",
-      path: "cone",
-      found: `cone ${cone}, which this kiln does not reach even at ${Math.round(highest)} °C on the programme`,
-      expected: "a cooler cone, a slower pace, or a kiln with more power",
-    });
-  }
-  return peakC;
 }
 
 function shapeOf(wish: ProgrammeWish): ProgrammeShape {
