@@ -101,16 +101,28 @@ function plainText(text: string): string {
  * Prints a length in her units.
  *
  * @param mm millimetres
- * @param units `metric`: centimetres from 10 cm up with one decimal where needed, else millimetres; `inches`: to the sixteenth
+ * @param units `metric`: whole millimetres, as posts are sold; `inches`: to the sixteenth
  */
-export function formatLength(mm: number, units: LengthUnits): string {
-  return units === "inches" ? `${inchesText(mm)} in` : metricText(mm);
+export const formatLength = (mm: number, units: LengthUnits): string =>
+  `${formatLengthNumber(mm, units)} ${units === "inches" ? "in" : "mm"}`;
+
+/** The same without its unit, for a drawing that names the unit once. */
+export function formatLengthNumber(mm: number, units: LengthUnits): string {
+  if (units === "inches") return inchesText(mm);
+  const rounded = Math.round(mm);
+  return String(rounded === 0 ? 0 : rounded);
 }
 
-function metricText(mm: number): string {
-  const rounded = Math.round(mm);
-  if (Math.abs(rounded) < 100) return `${rounded} mm`;
-  return `${String(rounded / 10)} cm`;
+/**
+ * A sentence that speaks of millimetres or centimetres, in her units: "too tall by 18 mm" as "too tall by 11/16 in".
+ *
+ * @param text any text; numbers without a metric unit stay as they are
+ */
+export function lengthsInUnits(text: string, units: LengthUnits): string {
+  if (units === "metric") return text;
+  return text.replaceAll(/(-?\d+(?:\.\d+)?) (mm|cm)\b/g, (_, number: string, unit: string) =>
+    formatLength(Number(number) * (unit === "cm" ? 10 : 1), units),
+  );
 }
 
 function inchesText(mm: number): string {
@@ -118,7 +130,7 @@ function inchesText(mm: number): string {
   const sixteenths = Math.round((Math.abs(mm) / 25.4) * 16);
   const whole = Math.floor(sixteenths / 16);
   let top = sixteenths % 16;
-  if (top === 0) return `${sign}${whole}`;
+  if (top === 0) return whole === 0 ? "0" : `${sign}${whole}`;
   let bottom = 16;
   while (top % 2 === 0) {
     top /= 2;

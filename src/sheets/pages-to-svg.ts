@@ -1,0 +1,36 @@
+import type { SheetPage } from "./page/sheet-page.ts";
+import { COLOURS } from "./page/sheet-style.ts";
+
+const BETWEEN_PAGES_MM = 8;
+
+/**
+ * All pages in one SVG file, one under another.
+ *
+ * @param fontFaceCss CSS with the sheet's font inside it, where the file should look the same on every machine
+ */
+export function pagesToSvg(pages: readonly SheetPage[], fontFaceCss = ""): string {
+  const width = Math.max(1, ...pages.map((page) => page.widthMm));
+  let y = 0;
+  const placed = pages.map((page) => {
+    const at = y;
+    y += page.heightMm + BETWEEN_PAGES_MM;
+    return placedPage(page, (width - page.widthMm) / 2, at);
+  });
+  const height = Math.max(1, y - BETWEEN_PAGES_MM);
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}">`,
+    fontFaceCss === "" ? "" : `<style>${fontFaceCss.replaceAll("&", "&amp;").replaceAll("<", "&lt;")}</style>`,
+    `<rect width="${width}" height="${height}" fill="${COLOURS.line}"/>`,
+    ...placed,
+    "</svg>\n",
+  ].join("");
+}
+
+/** The page's own document with its size in the outer file's millimetres and its corner at a place. */
+function placedPage(page: SheetPage, x: number, y: number): string {
+  const start = page.svg.indexOf("<svg");
+  const end = page.svg.indexOf(">", start);
+  if (start < 0 || end < 0) throw new RangeError(`The page "${page.title}" is not an SVG document.`);
+  const opening = page.svg.slice(start + 4, end).replaceAll(/\s(?:x|y|width|height)="[^"]*"/g, "");
+  return `<svg x="${x}" y="${y}" width="${page.widthMm}" height="${page.heightMm}"${opening}>${page.svg.slice(end + 1)}`;
+}
