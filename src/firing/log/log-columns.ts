@@ -1,3 +1,4 @@
+import { BadInput } from "../../measures/bad-input.ts";
 import type { CsvRow } from "./csv-rows.ts";
 
 /** What a column of a log is, by its name. */
@@ -82,8 +83,22 @@ export function logTable(rows: readonly CsvRow[]): LogTable | null {
   let header = first - 1;
   while (header >= 0 && !isHeader(rows[header] as CsvRow)) header--;
   const names = header < 0 ? [] : (rows[header] as CsvRow).cells;
+  if (header >= 0) refuseExtraCells(rows.slice(first), names);
   const columns = Array.from({ length: Math.max(width, names.length) }, (_, i) => columnNamed(names[i] ?? "", i));
   return { columns, rows: rows.slice(first), preamble: rows.slice(0, Math.max(0, header)) };
+}
+
+/** Rows with more cells than names: commas stand for decimals and between columns alike. */
+function refuseExtraCells(rows: readonly CsvRow[], names: readonly string[]): void {
+  const wider = rows.filter((row) => row.cells.slice(names.length).some((cell) => cell !== ""));
+  if (wider.length <= rows.length / 2) return;
+  const { line, cells } = wider[0] as CsvRow;
+  throw new BadInput({
+    code: "more-cells-than-names",
+    path: `line ${line}`,
+    found: `${cells.length} cells where the header names ${names.length} columns`,
+    expected: "a name for every column; with decimal commas, columns apart by semicolons or in quotes",
+  });
 }
 
 const isHeader = (row: CsvRow): boolean =>

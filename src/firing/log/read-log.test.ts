@@ -340,6 +340,13 @@ test.each([
   ["PK\u0003\u0004\u0000\u0000", /not text/],
   [
     csv(
+      "min,tempC",
+      plain(5, 100).map((celsius, n) => `${n * 5},5,${Math.round(celsius)},1`),
+    ),
+    /line 2: found 4 cells where the header names 2 columns; expected .* semicolons/,
+  ],
+  [
+    csv(
       "elapsedMin,temp",
       plain(5, 100).map((celsius, n) => `${n * 5},${celsius * 8}`),
     ),
