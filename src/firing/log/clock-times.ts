@@ -1,7 +1,7 @@
 import { type ClockReading, clockText, type DateOrder, openDate, readClock } from "./clock.ts";
 import { LONGEST_H } from "./firing-length.ts";
 import type { LogOptions, LogQuestion } from "./log-reading.ts";
-import type { LogTimes } from "./log-times.ts";
+import type { LogTimes } from "./row-times.ts";
 
 /** The times of cells with a date in them. */
 export function clockTimes(cells: readonly string[], options: LogOptions): LogTimes | LogQuestion {

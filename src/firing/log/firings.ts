@@ -1,6 +1,6 @@
 import type { CsvRow } from "./csv-rows.ts";
 import type { LogQuestion } from "./log-reading.ts";
-import type { LogTimes } from "./log-times.ts";
+import type { LogTimes } from "./row-times.ts";
 
 const HOUR = 60;
 /** Longer without a reading, and what follows is another firing, minutes. */

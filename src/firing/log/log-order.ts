@@ -1,8 +1,8 @@
 import type { CsvRow } from "./csv-rows.ts";
 import { firingsIn, runsAhead, whichFiring } from "./firings.ts";
 import type { Dropped, LogOptions, LogQuestion } from "./log-reading.ts";
-import type { LogTimes } from "./log-times.ts";
 import { askMissingHour, isMissingHour, missingHour } from "./missing-hour.ts";
+import type { LogTimes } from "./row-times.ts";
 
 export interface OrderedLog {
   readonly kind: "ordered";

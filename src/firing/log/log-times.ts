@@ -6,18 +6,7 @@ import type { LogColumn, LogTable } from "./log-columns.ts";
 import { decimalMarkOf, readNumber } from "./log-numbers.ts";
 import type { LogOptions, LogQuestion } from "./log-reading.ts";
 import { numberTimes } from "./number-times.ts";
-
-/** The time of every row, as its column has it. */
-export interface LogTimes {
-  readonly kind: "times";
-  /** Minutes, of a clock or since the start; NaN where the cell is no time. */
-  readonly minutes: Float64Array;
-  /** What makes them: a clock that runs past midnight or jumps, or a count that does not. */
-  readonly clock: "none" | "without-date" | "local" | "zoned";
-  /** First date and time, ISO 8601, where it is sure. */
-  readonly startedAt: string | null;
-  readonly notes: readonly string[];
-}
+import type { LogTimes } from "./row-times.ts";
 
 type Content = "date-and-time" | "time-only" | "number" | "other";
 

@@ -3,7 +3,7 @@ import { LONGEST_H, SHORTEST_H } from "./firing-length.ts";
 import type { LogColumn } from "./log-columns.ts";
 import { decimalMarkOf, readNumber } from "./log-numbers.ts";
 import type { LogOptions, LogQuestion } from "./log-reading.ts";
-import type { LogTimes } from "./log-times.ts";
+import type { LogTimes } from "./row-times.ts";
 
 const UNITS = { seconds: 1 / 60, minutes: 1, hours: 60 } as const;
 type TimeUnit = keyof typeof UNITS;
