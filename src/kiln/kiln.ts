@@ -1,5 +1,6 @@
 import { type Static, Type } from "typebox";
 import { AngleDeg, ClearanceMm, LengthMm, Name } from "../measures/schema.ts";
+import { type KilnBuild, KilnBuildSchema } from "./build.ts";
 import { ChamberSchema } from "./chamber.ts";
 
 /** A thermocouple or pyrometer tube that sticks in from the wall, toward the axis. */
@@ -33,6 +34,7 @@ export const KilnSchema = Type.Object(
     chamber: ChamberSchema,
     probes: Type.Optional(Type.Array(ProbeSchema, { maxItems: 20 })),
     spyholes: Type.Optional(Type.Array(SpyholeSchema, { maxItems: 20 })),
+    build: Type.Optional(KilnBuildSchema),
   },
   { additionalProperties: false },
 );
@@ -44,4 +46,5 @@ export interface Kiln {
   readonly chamber: KilnFile["chamber"];
   readonly probes: readonly Probe[];
   readonly spyholes: readonly Spyhole[];
+  readonly build?: KilnBuild | undefined;
 }

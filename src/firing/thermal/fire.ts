@@ -174,7 +174,7 @@ class Rows {
   private probe = new Float64Array(4096);
   private wanted = new Float64Array(4096);
   private power = new Float64Array(4096);
-  private levels: Float64Array[];
+  private levels: Float64Array<ArrayBuffer>[];
 
   constructor(levels: number) {
     this.levels = Array.from({ length: levels }, () => new Float64Array(4096));
@@ -220,7 +220,7 @@ class Rows {
   }
 
   private grow(): void {
-    const larger = (array: Float64Array): Float64Array => {
+    const larger = (array: Float64Array<ArrayBuffer>): Float64Array<ArrayBuffer> => {
       const next = new Float64Array(array.length * 2);
       next.set(array);
       return next;
