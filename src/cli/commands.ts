@@ -3,7 +3,9 @@ import type { Command } from "./command.ts";
 import { demo } from "./demo.ts";
 import { heatwork } from "./heatwork.ts";
 import { plan } from "./plan.ts";
+import { predict } from "./predict.ts";
+import { programme } from "./programme.ts";
 import { sheet } from "./sheet.ts";
 
 /** Every command, in the order of the job. Help, parsing and tests read this list. */
-export const COMMANDS: readonly Command[] = [demo, plan, check, sheet, heatwork];
+export const COMMANDS: readonly Command[] = [demo, plan, check, sheet, programme, predict, heatwork];

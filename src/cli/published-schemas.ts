@@ -1,3 +1,4 @@
+import { ProgrammeSchema } from "../firing/programme/programme.ts";
 import { LoadPlanSchema } from "../loading/load-plan.ts";
 import { LoadRequestSchema } from "../loading/load-request.ts";
 
@@ -8,5 +9,6 @@ export function publishedSchemas(): Record<string, object> {
   return {
     "load-request-1.json": published(LoadRequestSchema),
     "load-plan-1.json": published(LoadPlanSchema),
+    "programme-1.json": published(ProgrammeSchema),
   };
 }

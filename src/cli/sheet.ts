@@ -3,7 +3,7 @@ import { BadInput, shown } from "../measures/bad-input.ts";
 import { loadSheetPages } from "../sheets/load-sheet.ts";
 import { pagesToSvg } from "../sheets/pages-to-svg.ts";
 import { pagesToPdf } from "../sheets/pdf/pages-to-pdf.ts";
-import { type Command, printJson, printLines } from "./command.ts";
+import { type Command, type ExitCode, printJson, printLines } from "./command.ts";
 import { readPlanFile, readRequestFile, writeWholeFile } from "./files.ts";
 import { choiceOption, unitsOption } from "./options.ts";
 
@@ -22,7 +22,7 @@ export const sheet: Command = {
     "wareboard sheet examples/first-load/request.json plan.json --out sheet.pdf",
     "wareboard sheet request.json plan.json --out sheet.pdf --paper letter --units inches",
   ],
-  run: async (call) => {
+  run: async (call): Promise<ExitCode> => {
     const out = call.options.out;
     if (typeof out !== "string" || !/\.(pdf|svg)$/i.test(out)) {
       throw new BadInput({

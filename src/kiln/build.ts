@@ -19,14 +19,28 @@ export const KilnBuildSchema = Type.Object(
       ),
     ),
     powerW: Type.Optional(
-      Type.Number({ exclusiveMinimum: 0, maximum: 200000, description: "What the elements give when new, at their rated volts." }),
+      Type.Number({
+        exclusiveMinimum: 0,
+        maximum: 200000,
+        description: "What the elements give when new, at their rated volts.",
+      }),
     ),
-    ratedVolts: Type.Optional(Type.Number({ exclusiveMinimum: 0, maximum: 1000, description: "Volts on the rating plate." })),
+    ratedVolts: Type.Optional(
+      Type.Number({ exclusiveMinimum: 0, maximum: 1000, description: "Volts on the rating plate." }),
+    ),
     suppliedVolts: Type.Optional(
-      Type.Number({ exclusiveMinimum: 0, maximum: 1000, description: "Volts measured while it fires; as rated where left out." }),
+      Type.Number({
+        exclusiveMinimum: 0,
+        maximum: 1000,
+        description: "Volts measured while it fires; as rated where left out.",
+      }),
     ),
     wornShare: Type.Optional(
-      Type.Number({ minimum: 0, maximum: 0.9, description: "How much the elements' resistance has risen, as a share of when new." }),
+      Type.Number({
+        minimum: 0,
+        maximum: 0.9,
+        description: "How much the elements' resistance has risen, as a share of when new.",
+      }),
     ),
     bandShares: Type.Optional(
       Type.Array(Type.Number({ minimum: 0, maximum: 1000 }), {
@@ -36,10 +50,18 @@ export const KilnBuildSchema = Type.Object(
       }),
     ),
     leakWattsPerK: Type.Optional(
-      Type.Number({ minimum: 0, maximum: 50, description: "Heat lost through vent and cracks for each degree above the room." }),
+      Type.Number({
+        minimum: 0,
+        maximum: 50,
+        description: "Heat lost through vent and cracks for each degree above the room.",
+      }),
     ),
     wallFactor: Type.Optional(
-      Type.Number({ exclusiveMinimum: 0, maximum: 10, description: "The wall's conductivity against new brick: what calibration learns." }),
+      Type.Number({
+        exclusiveMinimum: 0,
+        maximum: 10,
+        description: "The wall's conductivity against new brick: what calibration learns.",
+      }),
     ),
   },
   { additionalProperties: false },
