@@ -1,0 +1,5 @@
+import { studio } from "./0001-studio.ts";
+import type { Migration } from "./migration.ts";
+
+/** The store's history, oldest first. Only ever longer: `history.txt` beside this file holds each to what it was. */
+export const MIGRATIONS: readonly Migration[] = [studio];
