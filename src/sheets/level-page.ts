@@ -17,7 +17,7 @@ import { element, moved, type SvgNode } from "./svg-writer.ts";
 
 /** The drawing fills at most this much of the page's height, and at least the lesser share where the list then fits too. */
 const LARGEST_SHARE = 0.7;
-const LEAST_SHARE = 0.48;
+const LEAST_SHARE = 0.44;
 const LIST_INDENT_MM = 14;
 const NUMBER_PT = 14;
 
@@ -133,11 +133,11 @@ function pieceRow(numbered: NumberedPiece, widthMm: number, units: LengthUnits):
 const ruleMark = (widthMm: number): SvgNode =>
   element("line", { x1: 0, y1: 0.7, x2: widthMm, y2: 0.7, stroke: COLOURS.line, "stroke-width": LINES.hair });
 
-/** `4 o'clock, 22 mm in`: its direction from the kiln's middle, and how far its edge stands inside the shelf's. */
+/** `4 o'clock, 22 mm inside`: its direction from the kiln's middle, and how far its edge stands inside the shelf's. */
 function placeText({ direction, insideMm }: NumberedPiece, units: LengthUnits): string {
   const edge = formatLength(Math.abs(insideMm), units);
   if (insideMm < -0.5) return `${direction}, ${edge} over the edge`;
-  return insideMm < 1 ? `${direction}, at the edge` : `${direction}, ${edge} in`;
+  return insideMm < 1 ? `${direction}, at the edge` : `${direction}, ${edge} inside`;
 }
 
 function detailText({ piece, handle, spout }: NumberedPiece, units: LengthUnits): string[] {

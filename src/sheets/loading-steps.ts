@@ -40,7 +40,10 @@ function beforeSteps(load: SheetLoad, units: LengthUnits): LoadingStep[] {
       text: "Switch the kiln off at its isolator, and let it be cold.",
       note: "Vacuum the floor and the grooves; look along the elements.",
     },
-    { text: "Lay out the shelves, washed sides up, the posts and the ware, as counted on the first page." },
+    {
+      text: "Lay out the shelves, washed sides up, the posts and the ware, as counted on the first page.",
+      note: `Everywhere keep at least ${formatLength(load.request.rules.gapMm, units)} between pieces, and to posts and walls.`,
+    },
   ];
   const floor = postsOnFloor(load);
   if (floor.length > 0) {
@@ -65,10 +68,7 @@ function levelStage(load: SheetLoad, level: SheetLevel, units: LengthUnits): Loa
     });
   }
   if (pieces.length > 0) {
-    steps.push({
-      text: `Set down ${numbersText(pieces)}, in the order of their numbers: the far side first.`,
-      note: `At least ${formatLength(load.request.rules.gapMm, units)} between pieces, and to posts and walls.`,
-    });
+    steps.push({ text: `Set down ${numbersText(pieces)}, in the order of their numbers: the far side first.` });
     steps.push({ text: headroomText(load, level, units) });
   }
   return { title: `Level ${level.number}, ${shelf.kind.name}`, steps };

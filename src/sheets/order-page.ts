@@ -15,7 +15,7 @@ export function orderPages(load: SheetLoad, paper: Paper, units: LengthUnits): P
   const blocks = loadingStages(load, units).flatMap(({ title, steps }) => [
     ...heading(title, width),
     ...steps.flatMap((step) => stepBlocks(step.text, step.note ?? "", width)),
-    space(4),
+    space(3),
   ]);
   return flow(blocks, columns, columns).map((marks, i) => ({
     title: i === 0 ? "Loading order" : "Loading order, continued",
@@ -32,5 +32,5 @@ function stepBlocks(text: string, note: string, width: number): Block[] {
     ...notes.map((line) => ({ ...line, withNext: true })),
   ];
   const [last] = all.splice(-1);
-  return [...marked([...all, { ...(last as Block), withNext: false }], tickBox(0, 0.7)), space(1.6)];
+  return [...marked([...all, { ...(last as Block), withNext: false }], tickBox(0, 0.7)), space(1.3)];
 }

@@ -3,7 +3,7 @@ import { drawnAt } from "./drawing/drawing.ts";
 import { elevationDrawing } from "./drawing/elevation-drawing.ts";
 import { fittingDrawing } from "./drawing/fitting-drawing.ts";
 import { barLengthMm, SCALE_BAR_HEIGHT_MM, scaleBar } from "./drawing/scale-bar.ts";
-import { type Block, flowLevel, heading, marked, paragraph, space } from "./page/flow.ts";
+import { type Block, flowLevel, heading, marked, paragraph, space, together } from "./page/flow.ts";
 import { bodyFrame, columnsOf, type PageContent, type Paper } from "./page/sheet-page.ts";
 import { COLOURS, LINES, mmOfPoints, SIZES, textLine } from "./page/sheet-style.ts";
 import { textWidthMm } from "./page/text-measure.ts";
@@ -15,6 +15,8 @@ import { element, moved, type SvgNode } from "./svg-writer.ts";
 /** The drawing fills at most this much of the page's height, and at least the lesser share where the list then fits too. */
 const LARGEST_SHARE = 0.52;
 const LEAST_SHARE = 0.34;
+/** So many broken rules are told one by one; a page of them helps nobody at the kiln. */
+const MOST_BROKEN = 12;
 const TO_FILL_IN = ["date", "firing number", "cone", "loaded by"];
 
 /** The whole kiln at a glance: its elevation, what to lay out, what stays out and why. */
@@ -86,12 +88,16 @@ function toFillIn(x: number, y: number, width: number): SvgNode[] {
 function brokenBlocks(broken: readonly { readonly message: string }[], width: number, units: LengthUnits): Block[] {
   if (broken.length === 0) return [];
   const count = broken.length === 1 ? "one rule" : `${broken.length} rules`;
+  const more = broken.length - MOST_BROKEN;
   return [
     ...heading(`Careful: this plan breaks ${count}`, width),
-    ...broken.flatMap(({ message }) => [
-      ...marked(paragraph(lengthsInUnits(message, units), width, {}, 4), bullet()),
-      space(0.8),
-    ]),
+    ...broken
+      .slice(0, MOST_BROKEN)
+      .flatMap(({ message }) => [
+        ...marked(paragraph(lengthsInUnits(message, units), width, {}, 4), bullet()),
+        space(0.8),
+      ]),
+    ...(more > 0 ? paragraph(`and ${more} more: checking the plan lists them all.`, width, {}, 4) : []),
     space(4),
   ];
 }
@@ -130,7 +136,7 @@ function countRow(count: number, name: string, beside: string, width: number): B
   const y = mmOfPoints(SIZES.body);
   const number = textLine(13, y, String(count), { weight: "bold", anchor: "end" });
   const words = textLine(width, y, beside, { sizePt: SIZES.small, fill: COLOURS.quiet, anchor: "end" });
-  return [...marked(text, tickBox(0, 0.7), number, ...(beside === "" ? [] : [words])), space(0.6)];
+  return [together(marked(text, tickBox(0, 0.7), number, ...(beside === "" ? [] : [words]))), space(0.6)];
 }
 
 function leftBlocks(load: SheetLoad, width: number, units: LengthUnits): Block[] {

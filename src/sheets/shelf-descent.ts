@@ -16,7 +16,8 @@ export type ShelfDescent =
 
 /** Room a hand-held shelf needs beside a probe or the wall to pass without touching. Common practice, no source. */
 const PLAY_MM = 3;
-const STEP_MM = 1;
+/** How far aside to try: a hand's measure first, a hair's only where there is no more room. */
+const ASIDE_MM = [5, 10, 15, 20, 30, 40, 50, 4, 3, 2, 1];
 const DIRECTIONS_DEG = Array.from({ length: 24 }, (_, i) => i * 15);
 
 /**
@@ -39,16 +40,17 @@ export function shelfDescent(load: SheetLoad, level: SheetLevel): ShelfDescent {
   const past = passed
     .filter((_, i) => shelfDistance(shelf, lines[i] as PlanShape, 0, 0) < PLAY_MM)
     .map(({ name }) => name);
-  for (let byMm = STEP_MM; ; byMm += STEP_MM) {
+  for (const byMm of ASIDE_MM) {
     const places = DIRECTIONS_DEG.map((towardDeg) => {
       const x = byMm * Math.cos(radians(towardDeg));
       const y = byMm * Math.sin(radians(towardDeg));
       return { towardDeg, wall: wallRoom(shelf, load, x, y), probe: probeRoom(x, y) };
-    }).filter(({ wall }) => wall >= PLAY_MM);
-    if (places.length === 0) return { way: "tilted", past };
-    const best = places.reduce((a, b) => (b.probe > a.probe + 1e-9 ? b : a));
-    if (best.probe >= PLAY_MM) return { way: "aside", byMm, towardDeg: best.towardDeg, past };
+    }).filter(({ wall, probe }) => wall >= PLAY_MM && probe >= PLAY_MM);
+    if (places.length === 0) continue;
+    const { towardDeg } = places.reduce((a, b) => (b.probe > a.probe + 1e-9 ? b : a));
+    return { way: "aside", byMm, towardDeg, past };
   }
+  return { way: "tilted", past };
 }
 
 // A shelf moved by (x, y) is as far from a line as the shelf is from the line moved the other way.

@@ -1,3 +1,4 @@
+import { radians } from "../../measures/angle.ts";
 import { COLOURS, capHeightMm, centredText, LINES, lineHeightMm, type TextWeight } from "../page/sheet-style.ts";
 import { textWidthMm } from "../page/text-measure.ts";
 import { spread } from "../spread.ts";
@@ -15,12 +16,18 @@ export interface LabelLine {
 export interface LabelWish {
   readonly x: number;
   readonly y: number;
+  /** A circle of this radius about its middle is its own. */
   readonly roomMm: number;
+  /** A circle that holds all of it: nothing else is written there. */
+  readonly reachMm: number;
   readonly choices: readonly (readonly LabelLine[])[];
   readonly fill: string;
-  /** What is written at the end of a leader line where nothing fits. */
-  readonly outside: LabelLine;
+  /** What is written beside it, or at the end of a leader line, where nothing fits inside; null where it may go unwritten. */
+  readonly outside: LabelLine | null;
 }
+
+type OutsideWish = LabelWish & { readonly outside: LabelLine };
+const hasOutside = (wish: LabelWish): wish is OutsideWish => wish.outside !== null;
 
 /** Where leader lines may end: a column on each side. Millimetres of paper. */
 export interface LeaderColumns {
@@ -32,45 +39,89 @@ export interface LeaderColumns {
 
 const AIR_MM = 0.5;
 const LEAST_SIZE_PT = 4;
+const BESIDE_DEG = [0, 180, 90, 270, 45, 135, 315, 225];
+
+/** Labels as drawn: leader lines go under the things they pass, words over everything. */
+export interface PlacedLabels {
+  readonly leaders: SvgNode[];
+  readonly words: SvgNode[];
+  readonly labels: LabelBox[];
+  readonly outside: number;
+}
 
 /**
- * Writes every label so that no two overlap: inside its thing where one of its choices fits, else at the end of a
- * leader line in the nearer column. A column too full for its type size uses a smaller one.
+ * Writes every label so that no two overlap: inside its thing where one of its choices fits, else close beside it where
+ * there is room, else at the end of a leader line in the nearer column. A column too full for its type size uses a
+ * smaller one.
+ *
+ * @param mayStand whether words may stand beside a thing there, for all the drawing knows besides the things themselves
  */
 export function placeLabels(
   wishes: readonly LabelWish[],
   columns: LeaderColumns,
-): { marks: SvgNode[]; labels: LabelBox[]; outside: number } {
-  const marks: SvgNode[] = [];
+  mayStand: (box: LabelBox) => boolean,
+): PlacedLabels {
+  const leaderMarks: SvgNode[] = [];
+  const words: SvgNode[] = [];
   const labels: LabelBox[] = [];
-  const outside: LabelWish[] = [];
-  for (const wish of wishes) {
-    const choice = wish.choices.find((lines) => {
-      const boxes = boxesOf(wish, lines);
-      return boxes.every((box) => insideRoom(wish, box) && !labels.some((other) => overlap(aired(box), other)));
-    });
-    if (!choice) {
-      outside.push(wish);
-      continue;
-    }
+  const free = (box: LabelBox): boolean => !labels.some((other) => overlap(aired(box), other));
+  const homeless = wishes.filter((wish) => {
+    const choice = wish.choices.find((lines) =>
+      boxesOf(wish, lines).every((box) => insideRoom(wish, box) && free(box)),
+    );
+    if (!choice) return true;
     for (const [i, box] of boxesOf(wish, choice).entries()) {
       const line = choice[i] as LabelLine;
       labels.push(box);
-      marks.push(centredText(wish.x, box.y + box.height / 2, line.text, { ...line, fill: wish.fill }));
+      words.push(centredText(wish.x, box.y + box.height / 2, line.text, { ...line, fill: wish.fill }));
     }
-  }
+    return false;
+  });
+  const outside = homeless.filter(hasOutside).filter((wish) => {
+    const beside = besides(wish).find(
+      (box) => free(box) && mayStand(box) && !wishes.some((other) => touches(aired(box), other)),
+    );
+    if (!beside) return true;
+    labels.push(beside);
+    words.push(centredText(beside.x + beside.width / 2, beside.y + beside.height / 2, beside.text, wish.outside));
+    return false;
+  });
   for (const side of [-1, 1] as const) {
     const here = outside.filter((wish) => wish.x < 0 === side < 0).sort((a, b) => a.y - b.y);
     const column = leaders(here, side, columns);
-    marks.push(...column.marks);
+    leaderMarks.push(...column.lines);
+    words.push(...column.words);
     labels.push(...column.labels);
   }
-  return { marks, labels, outside: outside.length };
+  return { leaders: leaderMarks, words, labels, outside: outside.length };
+}
+
+/** Places close beside a thing, best first: right, left, below, above, and between these. */
+function besides({ x, y, reachMm, outside }: OutsideWish): LabelBox[] {
+  const width = textWidthMm(outside.text, outside.sizePt, outside.weight);
+  const height = capHeightMm(outside.sizePt) * 1.3;
+  return BESIDE_DEG.map((deg) => {
+    const dx = Math.cos(radians(deg));
+    const dy = Math.sin(radians(deg));
+    const middleX = x + dx * (reachMm + 0.8) + (Math.abs(dx) < 1e-9 ? 0 : (Math.sign(dx) * width) / 2);
+    const middleY = y + dy * (reachMm + 0.8) + (Math.abs(dy) < 1e-9 ? 0 : (Math.sign(dy) * height) / 2);
+    return { text: outside.text, x: middleX - width / 2, y: middleY - height / 2, width, height };
+  });
+}
+
+/** Whether a box comes within the circle that holds a thing. */
+function touches(box: LabelBox, { x, y, reachMm }: LabelWish): boolean {
+  const nearestX = Math.max(box.x, Math.min(box.x + box.width, x));
+  const nearestY = Math.max(box.y, Math.min(box.y + box.height, y));
+  return Math.hypot(nearestX - x, nearestY - y) < reachMm;
 }
 
 /** The widest a leader's words are. */
 export const outsideWidthMm = (wishes: readonly LabelWish[]): number =>
-  Math.max(0, ...wishes.map(({ outside }) => textWidthMm(outside.text, outside.sizePt, outside.weight)));
+  Math.max(
+    0,
+    ...wishes.filter(hasOutside).map(({ outside }) => textWidthMm(outside.text, outside.sizePt, outside.weight)),
+  );
 
 function boxesOf(wish: LabelWish, lines: readonly LabelLine[]): LabelBox[] {
   const heights = lines.map((line) =>
@@ -98,10 +149,10 @@ const aired = (box: LabelBox): LabelBox => ({
 });
 
 function leaders(
-  wishes: readonly LabelWish[],
+  wishes: readonly OutsideWish[],
   side: -1 | 1,
   columns: LeaderColumns,
-): { marks: SvgNode[]; labels: LabelBox[] } {
+): { lines: SvgNode[]; words: SvgNode[]; labels: LabelBox[] } {
   const room = columns.bottom - columns.top;
   const needed = wishes.reduce((sum, wish) => sum + lineHeightMm(wish.outside.sizePt), 0);
   const shrink = Math.min(1, room / Math.max(needed, 1e-9));
@@ -112,7 +163,8 @@ function leaders(
     columns.top,
     columns.bottom,
   );
-  const marks: SvgNode[] = [];
+  const lines: SvgNode[] = [];
+  const words: SvgNode[] = [];
   const labels: LabelBox[] = [];
   const x = side < 0 ? columns.left : columns.right;
   wishes.forEach((wish, i) => {
@@ -123,11 +175,12 @@ function leaders(
     const height = lineHeightMm(sizePt);
     labels.push({ text, x: side < 0 ? x - width : x, y: y - height / 2, width, height });
     const stroke = { stroke: COLOURS.ink, "stroke-width": LINES.hair, fill: "none" };
-    marks.push(
-      element("path", { d: `M ${wish.x} ${wish.y} L ${x - side * 3} ${y} L ${x - side * 0.8} ${y}`, ...stroke }),
+    const elbow = `L ${x - side * 3} ${y} L ${x - side * 0.8} ${y}`;
+    lines.push(element("path", { d: `M ${wish.x} ${wish.y} ${elbow}`, ...stroke }));
+    words.push(
       element("circle", { cx: wish.x, cy: wish.y, r: 0.45, fill: COLOURS.ink }),
       centredText(x, y, text, { sizePt, weight, anchor: side < 0 ? "end" : "start", fill: COLOURS.ink }),
     );
   });
-  return { marks, labels };
+  return { lines, words, labels };
 }

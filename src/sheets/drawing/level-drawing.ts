@@ -1,5 +1,8 @@
 import { chamberRegion, edgeDistanceMm } from "../../kiln/convex-region.ts";
 import { probeLine, spyholeMouth } from "../../kiln/wall-fittings.ts";
+import type { PostInPlace } from "../../loading/checker/posts-in-place.ts";
+import { planDistanceMm } from "../../loading/solids/plan-distance.ts";
+import { farthestMm, type PlanShape } from "../../loading/solids/plan-shape.ts";
 import { type Upright, widestMm } from "../../loading/solids/upright.ts";
 import { formatLengthNumber, type LengthUnits } from "../../measures/length.ts";
 import { COLOURS, centredText, LINES, SIZES } from "../page/sheet-style.ts";
@@ -7,7 +10,7 @@ import { wrapText } from "../page/text-measure.ts";
 import { looksIn, type NumberedPiece, type SheetLevel, type SheetLoad } from "../sheet-load.ts";
 import { element, group, type SvgNode } from "../svg-writer.ts";
 import { chamberReach } from "./chamber-reach.ts";
-import type { Drawing } from "./drawing.ts";
+import type { Drawing, LabelBox } from "./drawing.ts";
 import { type LabelLine, type LabelWish, outsideWidthMm, placeLabels } from "./labels.ts";
 import { discMark, regionMark, uprightMark } from "./outlines.ts";
 import { type ToPaper, toPaper } from "./to-paper.ts";
@@ -34,21 +37,20 @@ export function levelDrawing(load: SheetLoad, level: SheetLevel, scale: number, 
   const halfWidth = paper.length(most.x) + DIAL_OUTSIDE_MM;
   const halfHeight = paper.length(most.y) + DIAL_OUTSIDE_MM;
 
+  // Where all posts on the shelf are alike their height stands over the drawing and need not be told at each.
+  const alike = new Set(level.postsOn.map((post) => post.heightsMm.join())).size === 1;
   const wishes = [
-    ...level.postsOn.map((post) => postWish(post, paper, units)),
+    ...level.postsOn.map((post) => postWish(post, paper, units, alike)),
     ...level.pieces.map((piece) => pieceWish(piece, paper)),
   ];
-  const placed = placeLabels(wishes, {
-    left: -halfWidth - 1,
-    right: halfWidth + 1,
-    top: -halfHeight,
-    bottom: halfHeight,
-  });
+  const sides = { left: -halfWidth - 1, right: halfWidth + 1, top: -halfHeight, bottom: halfHeight };
+  const placed = placeLabels(wishes, sides, (box) => clearOfLines(box, load, level, paper));
   const columns = placed.outside > 0 ? outsideWidthMm(wishes) + 2 : 0;
   const marks = [
     ...wall(load, paper),
     ...dial(reach),
     regionMark(level.shelf.region, paper, { fill: COLOURS.clay, stroke: COLOURS.ink, "stroke-width": LINES.fine }),
+    ...placed.leaders,
     ...level.postsOn.map((post) =>
       uprightMark(widestPart(post.stack), paper, {
         fill: COLOURS.accent,
@@ -59,7 +61,7 @@ export function levelDrawing(load: SheetLoad, level: SheetLevel, scale: number, 
     ...lowestRimFirst(level.pieces).map((piece) => pieceMark(piece, paper)),
     ...level.postsUnder.flatMap((post) => postBeneath(widestPart(post.stack), paper)),
     ...fittings(load, level, paper),
-    ...placed.marks,
+    ...placed.words,
   ];
   return {
     scale,
@@ -149,20 +151,66 @@ function pieceWish({ piece, number }: NumberedPiece, paper: ToPaper): LabelWish 
     x: paper.x(piece.x),
     y: paper.y(piece.y),
     roomMm,
+    reachMm: paper.length(farthestOfPiece(piece)),
     fill: COLOURS.ink,
     choices: [...widths.map(named).filter((lines) => lines.length <= 3), [line(14)], [line(11)], [line(SIZES.small)]],
     outside: { text: String(number), sizePt: SIZES.small, weight: "bold" },
   };
 }
 
-function postWish(post: SheetLevel["postsOn"][number], paper: ToPaper, units: LengthUnits): LabelWish {
+/** The radius of the circle about a piece's axis that holds its body and its cookie; handles may be written beside. */
+const farthestOfPiece = ({ ware }: NumberedPiece["piece"]): number =>
+  Math.max(ware.diameterMm, ware.cookie?.diameterMm ?? 0) / 2;
+
+function postWish(post: PostInPlace, paper: ToPaper, units: LengthUnits, alike: boolean): LabelWish {
   const text = post.heightsMm.map((height) => formatLengthNumber(height, units)).join("+");
-  const [corner] = post.stack[0]?.core.corners ?? [];
-  const half = corner ? Math.hypot(corner[0] - post.x, corner[1] - post.y) : 0;
-  const roomMm = paper.length(Math.max(half, ...post.stack.map(widestMm)));
+  const part = widestPart(post.stack);
+  const reach = farthestMm(part.core, post.x, post.y) + widestMm(part);
+  // Half the side of a square post, however it is turned; the radius of a round one.
+  const half = part.core.corners.length > 1 ? reach / Math.SQRT2 : reach;
   const words: LabelLine = { text, sizePt: SIZES.small, weight: "bold" };
-  return { x: paper.x(post.x), y: paper.y(post.y), roomMm, fill: COLOURS.paper, choices: [[words]], outside: words };
+  return {
+    x: paper.x(post.x),
+    y: paper.y(post.y),
+    roomMm: paper.length(half),
+    reachMm: paper.length(reach),
+    fill: COLOURS.paper,
+    choices: [[words]],
+    outside: alike ? null : words,
+  };
 }
+
+/** Whether words stand inside the chamber, off the dashes of posts beneath and off the probes. */
+function clearOfLines(box: LabelBox, load: SheetLoad, level: SheetLevel, paper: ToPaper): boolean {
+  const corners = [box.x, box.x + box.width].flatMap((x) =>
+    [box.y, box.y + box.height].map((y) => [x * paper.scale, -y * paper.scale] as const),
+  );
+  const { circle, sides } = load.scene.chamber;
+  const words = hullShape(corners);
+  const lines = [
+    ...level.postsUnder.map((post) => post.stack[0] as Upright),
+    ...load.scene.probes.flatMap((probe) => probe.solid.parts),
+  ];
+  return (
+    corners.every(
+      ([x, y]) =>
+        sides.every((side) => side.nx * x + side.ny * y <= side.offset) &&
+        (!circle || Math.hypot(x - circle.x, y - circle.y) <= circle.radius),
+    ) && lines.every((part) => planDistanceMm(part.core, words) - widestMm(part) > paper.scale * 0.6)
+  );
+}
+
+/** A box of words as a plan shape. */
+const hullShape = (corners: readonly (readonly [number, number])[]): PlanShape => ({
+  corners,
+  normals: [
+    [1, 0],
+    [-1, 0],
+    [0, 1],
+    [0, -1],
+  ],
+  arc: null,
+});
 
 /** A post hidden by the shelf: dashes, on a pale line so that they show on the post above it too. */
 const postBeneath = (part: Upright, paper: ToPaper): SvgNode[] => [

@@ -4,7 +4,7 @@ import { element, group, moved, type SvgNode } from "../svg-writer.ts";
 import { probeSign, spyholeSign } from "./level-drawing.ts";
 
 const ROW_MM = 5.4;
-const SIGN_MM = 6;
+const SIGN_MM = 7;
 const GAP_MM = 5;
 
 /** What the signs of a level's drawing mean, in rows no wider than `widthMm`, only those that occur. */

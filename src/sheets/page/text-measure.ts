@@ -55,9 +55,11 @@ export function wrapText(text: string, widthMm: number, sizePt: number, weight: 
   return line === "" && lines.length > 0 ? lines : [...lines, line];
 }
 
-/** A number keeps its unit beside it: the space between them becomes one that no line breaks at. */
+/** A number keeps its fraction and its unit beside it: the space between them becomes one that no line breaks at. */
 const unparted = (text: string): string =>
-  text.replaceAll(/(\d) (?=(?:mm|cm|m|in|kg|°C|°F|%|ppm|µg\/m³|µg\/mL|mg\/L|ft³|o’clock)(?![a-z]))/g, "$1\u00a0");
+  text
+    .replaceAll(/(\d) (?=(?:mm|cm|m|in|kg|°C|°F|%|ppm|µg\/m³|µg\/mL|mg\/L|ft³|o’clock)(?![a-z]))/g, "$1\u00a0")
+    .replaceAll(/(\d) (?=\d+\/\d)|(\d) (?=×)|(×) (?=\d)/g, "$1$2$3\u00a0");
 
 /** The text cut to a width, an ellipsis showing that something is missing. */
 export function shortenedText(text: string, widthMm: number, sizePt: number, weight: TextWeight = "regular"): string {
