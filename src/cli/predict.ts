@@ -3,7 +3,7 @@ import { COOL_STEPS } from "../firing/prediction/predict.ts";
 import { readProgramme } from "../firing/programme/programme.ts";
 import { BadInput, shown } from "../measures/bad-input.ts";
 import { formatTemperature, type TemperatureUnits } from "../measures/temperature.ts";
-import { firingPages } from "../sheets/firing/firing-pages.ts";
+import { firingSheetPages } from "../sheets/firing/firing-pages.ts";
 import { pagesToSvg } from "../sheets/pages-to-svg.ts";
 import { pagesToPdf } from "../sheets/pdf/pages-to-pdf.ts";
 import { firingSheet } from "../studio/firing-sheet.ts";
@@ -56,7 +56,7 @@ export const predict: Command = {
           expected: "a file ending in .pdf or .svg",
         });
       }
-      const pages = firingPages(firingSheet(request, programme, foretold, { units, pricePerKWh: price }), {
+      const pages = firingSheetPages(firingSheet(request, programme, foretold, { units, pricePerKWh: price }), {
         paper,
         units,
       });

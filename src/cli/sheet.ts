@@ -1,10 +1,18 @@
+import { type Programme, readProgramme } from "../firing/programme/programme.ts";
 import { checkPlan } from "../loading/checker/check-plan.ts";
+import type { LoadPlan } from "../loading/load-plan.ts";
+import type { LoadRequest } from "../loading/load-request.ts";
 import { BadInput, shown } from "../measures/bad-input.ts";
+import type { LengthUnits } from "../measures/length.ts";
+import { firingPages } from "../sheets/firing/firing-pages.ts";
 import { loadSheetPages } from "../sheets/load-sheet.ts";
+import type { PageContent, Paper } from "../sheets/page/sheet-page.ts";
 import { pagesToSvg } from "../sheets/pages-to-svg.ts";
 import { pagesToPdf } from "../sheets/pdf/pages-to-pdf.ts";
+import { firingSheet } from "../studio/firing-sheet.ts";
+import { foretell } from "../studio/foretell.ts";
 import { type Command, type ExitCode, printJson, printLines } from "./command.ts";
-import { readPlanFile, readRequestFile, writeWholeFile } from "./files.ts";
+import { readJsonFile, readPlanFile, readRequestFile, writeWholeFile } from "./files.ts";
 import { choiceOption, unitsOption } from "./options.ts";
 
 /** `wareboard sheet`: the pages to carry to the kiln. */
@@ -12,11 +20,17 @@ export const sheet: Command = {
   name: "sheet",
   words: ["REQUEST.json", "PLAN.json"],
   summary: "Draw the sheet to carry to the kiln: every level to scale, the loading order, the counts, the cautions.",
-  options: { out: { type: "string" }, paper: { type: "string" }, units: { type: "string" } },
+  options: {
+    out: { type: "string" },
+    paper: { type: "string" },
+    units: { type: "string" },
+    programme: { type: "string" },
+  },
   optionHelp: {
     out: "the file to write, .pdf or .svg",
     paper: "a4 or letter (a4)",
     units: "metric or inches (metric)",
+    programme: "a firing programme (programme/1): adds the pages that carry the firing",
   },
   examples: [
     "wareboard sheet examples/first-load/request.json plan.json --out sheet.pdf",
@@ -36,7 +50,13 @@ export const sheet: Command = {
     const plan = readPlanFile(call.words[1] as string, request);
     const paper = choiceOption(call, "paper", ["a4", "letter"], "a4");
     const broken = checkPlan(request, plan);
-    const pages = loadSheetPages(request, plan, { paper, units: unitsOption(call), broken });
+    const units = unitsOption(call);
+    const programme = call.options.programme;
+    const firing =
+      typeof programme === "string"
+        ? firingOf(request, plan, readJsonFile(programme, readProgramme), paper, units)
+        : [];
+    const pages = loadSheetPages(request, plan, { paper, units, broken, firing });
     writeWholeFile(out, /\.pdf$/i.test(out) ? await pagesToPdf(pages) : pagesToSvg(pages));
     if (call.json) printJson({ out, pages: pages.length, broken });
     else {
@@ -45,3 +65,17 @@ export const sheet: Command = {
     return 0;
   },
 };
+
+/** The firing's pages for this load. A studio that reads inches reads Fahrenheit. */
+function firingOf(
+  request: LoadRequest,
+  plan: LoadPlan,
+  programme: Programme,
+  paper: Paper,
+  units: LengthUnits,
+): PageContent[] {
+  const degrees = units === "inches" ? "F" : "C";
+  const foretold = foretell(request, plan, programme, { roomC: 20 });
+  const sheetOfFiring = firingSheet(request, programme, foretold, { units: degrees, pricePerKWh: null });
+  return firingPages(sheetOfFiring, { paper, units: degrees });
+}

@@ -5,7 +5,7 @@ import { cautionPages } from "./cautions-page.ts";
 import { levelPages } from "./level-page.ts";
 import { orderPages } from "./order-page.ts";
 import { overviewPages } from "./overview-page.ts";
-import { drawPage, PAPERS, type PageContent, type Paper, type SheetPage } from "./page/sheet-page.ts";
+import { drawPage, type PageContent, type Paper, type SheetPage } from "./page/sheet-page.ts";
 import { sheetLoad } from "./sheet-load.ts";
 
 export type { Paper, SheetPage } from "./page/sheet-page.ts";
@@ -17,8 +17,8 @@ export interface SheetOptions {
   readonly title?: string;
   /** Rules the plan breaks, to be shown on the first page. */
   readonly broken?: readonly { readonly message: string }[];
-  /** Whole SVG documents about the firing, each a page of this paper, set before the cautions. */
-  readonly firingPages?: readonly string[];
+  /** Pages about the firing (`firingPages`), set before the cautions. */
+  readonly firing?: readonly PageContent[];
 }
 
 /**
@@ -39,13 +39,6 @@ export function loadSheetPages(request: LoadRequest, plan: LoadPlan, options: Sh
     ...load.levels.flatMap((level) => levelPages(load, level, paper, units)),
     ...orderPages(load, paper, units),
   ];
-  const cautions = cautionPages(paper, units);
-  const firing = (options.firingPages ?? []).map((svg): SheetPage => ({ ...PAPERS[paper], svg, title: "Firing" }));
-  const of = loading.length + firing.length + cautions.length;
-  const draw = (content: PageContent, number: number): SheetPage => drawPage(content, paper, title, number, of);
-  return [
-    ...loading.map((content, i) => draw(content, i + 1)),
-    ...firing,
-    ...cautions.map((content, i) => draw(content, loading.length + firing.length + i + 1)),
-  ];
+  const contents = [...loading, ...(options.firing ?? []), ...cautionPages(paper, units)];
+  return contents.map((content, i) => drawPage(content, paper, title, i + 1, contents.length));
 }

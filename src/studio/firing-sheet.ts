@@ -52,7 +52,7 @@ export function firingSheet(
     cost:
       options.pricePerKWh === null
         ? null
-        : `${(options.pricePerKWh * prediction.kWh).toFixed(2)} at ${options.pricePerKWh} a kWh`,
+        : `${(options.pricePerKWh * prediction.kWh).toFixed(2)}, at ${options.pricePerKWh} for each`,
     peakC: prediction.peakC,
     levels: prediction.levels.map((level) => ({
       level: level.level,
@@ -65,7 +65,8 @@ export function firingSheet(
       return { tempC, hours: after === null ? null : prediction.hours + after, means };
     }),
     looks: looks(programme, fallen.at(-1)?.downAtMin ?? null, shutOff),
-    advice: [...prediction.troubles, ...advice],
+    troubles: prediction.troubles,
+    advice,
     notes: [...assumed, ...prediction.warnings],
   };
 }

@@ -1,11 +1,19 @@
 import type { KeyInLine } from "../../firing/programme/key-in.ts";
 import { formatTemperature, type TemperatureUnits } from "../../measures/temperature.ts";
+import { cautionPages } from "../cautions-page.ts";
 import { drawnAt } from "../drawing/drawing.ts";
-import { type Block, flow, heading, heightOf, paragraph, smallHeading, space } from "../page/flow.ts";
-import { bodyFrame, drawPage, type Frame, type PageContent, type Paper, type SheetPage } from "../page/sheet-page.ts";
+import { type Block, flow, flowLevel, heading, heightOf, paragraph, smallHeading, space } from "../page/flow.ts";
+import {
+  bodyFrame,
+  columnsOf,
+  drawPage,
+  type Frame,
+  type PageContent,
+  type Paper,
+  type SheetPage,
+} from "../page/sheet-page.ts";
 import { COLOURS, LINES, lineHeightMm, mmOfPoints, SIZES, textLine } from "../page/sheet-style.ts";
 import { element, moved, type SvgNode } from "../svg-writer.ts";
-import { FIRING_CAUTIONS } from "./firing-cautions.ts";
 import { type FiringChart, firingChart } from "./firing-chart.ts";
 
 /** Everything the firing pages show. Times in minutes from the start, or hours where said. */
@@ -30,36 +38,50 @@ export interface FiringSheet {
   readonly coolHours: readonly { readonly tempC: number; readonly hours: number | null; readonly means: string }[];
   /** When to look through the spyhole, and for what. */
   readonly looks: readonly { readonly minutes: number; readonly what: string }[];
+  /** Where the kiln falls behind the programme or stalls. */
+  readonly troubles: readonly string[];
   readonly advice: readonly string[];
   readonly notes: readonly string[];
 }
 
 /**
- * The pages that carry the firing: what to key in, what to expect and when to look, and the cautions.
+ * The pages that carry the firing: what to key in, what to expect and when to look. The cautions are a page of their own
+ * (`cautionPages`), which belongs with them.
  *
- * @param units degrees for every table and the chart
+ * @param options degrees for every table and the chart
  */
-export function firingPages(firing: FiringSheet, options: { paper: Paper; units: TemperatureUnits }): SheetPage[] {
+export function firingPages(
+  firing: FiringSheet,
+  options: { readonly paper: Paper; readonly units: TemperatureUnits },
+): PageContent[] {
   const { paper, units } = options;
   const frame = bodyFrame(paper);
   const chart = firingChart(firing.chart, frame.width, 96, units);
   const key: SvgNode = moved(frame.x, frame.y + 99, chartKey());
   const table: Frame = { ...frame, y: frame.y + 108, height: frame.height - 108 };
   const [first = [], ...more] = flow(programmeBlocks(firing, table.width, units), [table], [frame]);
-  const contents: PageContent[] = [
-    page("What the kiln is to do", [drawnAt(chart, frame.x, frame.y), key, ...first]),
-    ...more.map((marks) => page("What the kiln is to do", marks)),
-    ...flow(expectBlocks(firing, frame.width, units), [frame], [frame]).map((marks) =>
-      page("What to expect, and when to look", marks),
-    ),
+  const columns = columnsOf(frame, 2);
+  const width = (columns[0] as Frame).width;
+  const expect = flowLevel(expectBlocks(firing, width, units), columns, columns);
+  return [
+    page("The programme", [drawnAt(chart, frame.x, frame.y), key, ...first]),
+    ...more.map((marks) => page("The programme", marks)),
+    ...expect.map((marks) => page("What to expect", marks)),
   ];
-  return contents.map((content, i) =>
-    drawPage(content, paper, "Wareboard advises; it never switches a kiln.", i + 1, contents.length),
-  );
 
   function page(title: string, marks: readonly SvgNode[]): PageContent {
     return { title, above: `${firing.kiln} · the firing`, beside: firing.programmeName, marks };
   }
+}
+
+/** The firing's pages and the cautions as a sheet of their own. */
+export function firingSheetPages(
+  firing: FiringSheet,
+  options: { readonly paper: Paper; readonly units: TemperatureUnits },
+): SheetPage[] {
+  const { paper, units } = options;
+  const contents = [...firingPages(firing, options), ...cautionPages(paper, units === "F" ? "inches" : "metric")];
+  return contents.map((content, i) => drawPage(content, paper, firing.kiln, i + 1, contents.length));
 }
 
 function chartKey(): SvgNode[] {
@@ -119,44 +141,42 @@ function programmeBlocks(firing: FiringSheet, widthMm: number, units: Temperatur
 }
 
 function expectBlocks(firing: FiringSheet, widthMm: number, units: TemperatureUnits): Block[] {
-  const facts = [
-    `It should shut off ${hoursText(firing.hours)} after the start, near ${formatTemperature(firing.peakC, units)}, having used about ${firing.kWh.toFixed(1)} kWh${firing.cost === null ? "" : ` (${firing.cost})`}.`,
-  ];
+  const lines = (texts: readonly string[]): Block[] =>
+    texts.flatMap((text) => [...paragraph(text, widthMm), space(1.2)]);
+  const section = (title: string, texts: readonly string[]): Block[] =>
+    texts.length === 0 ? [] : [...heading(title, widthMm), ...lines(texts), space(4)];
   return [
-    ...facts.flatMap((fact) => paragraph(fact, widthMm)),
-    space(4),
-    ...heading("When it is cool", widthMm),
-    ...firing.coolHours.flatMap(({ tempC, hours, means }) =>
-      paragraph(
-        hours === null
-          ? `Under ${formatTemperature(tempC, units)}: later than was reckoned. ${means}`
-          : `Under ${formatTemperature(tempC, units)} after ${hoursText(hours)}. ${means}`,
-        widthMm,
-      ),
-    ),
-    space(4),
-    ...heading("What each level should get", widthMm),
-    ...firing.levels.flatMap((level) =>
-      paragraph(
-        `Level ${level.level + 1}: ${level.cone}, peak ${formatTemperature(level.peakC, units)}; ${offsetText(level.offsetC, units)}.`,
-        widthMm,
-      ),
-    ),
-    ...(firing.advice.length ? [space(4), ...heading("What would even it out", widthMm)] : []),
-    ...firing.advice.flatMap((each) => paragraph(each, widthMm)),
-    space(4),
-    ...heading("When to look", widthMm),
-    ...firing.looks.flatMap((look) => paragraph(`${hoursText(look.minutes / 60)}: ${look.what}`, widthMm)),
-    space(4),
-    ...(firing.notes.length ? smallHeading("Taken for granted", widthMm) : []),
-    ...firing.notes.flatMap((note) => paragraph(note, widthMm, { sizePt: SIZES.small })),
-    space(4),
-    ...heading("Before and while it fires", widthMm),
-    ...FIRING_CAUTIONS.flatMap((caution) => [
-      ...paragraph(caution.caution, widthMm),
-      ...paragraph(caution.source, widthMm, { sizePt: SIZES.small, fill: COLOURS.quiet }),
-      space(1.5),
+    ...section("In short", [
+      `Shuts off ${hoursText(firing.hours)} after the start, near ${formatTemperature(firing.peakC, units)}.`,
+      `Uses about ${firing.kWh.toFixed(1)} kWh${firing.cost === null ? "" : `: ${firing.cost}`}.`,
     ]),
+    ...section(
+      "When to look",
+      firing.looks.map((look) => `${hoursText(look.minutes / 60)}: ${look.what}`),
+    ),
+    ...section(
+      "When it is cool",
+      firing.coolHours.map(({ tempC, hours, means }) =>
+        hours === null
+          ? `Under ${formatTemperature(tempC, units)} later than was reckoned. ${means}`
+          : `Under ${formatTemperature(tempC, units)} ${hoursText(hours)} after the start. ${means}`,
+      ),
+    ),
+    ...section(
+      "What each level should get",
+      [...firing.levels]
+        .reverse()
+        .map(
+          (level) =>
+            `Level ${level.level + 1}: ${level.cone}, peak ${formatTemperature(level.peakC, units)}; ${offsetText(level.offsetC, units)}.`,
+        ),
+    ),
+    ...section("Where the kiln cannot follow", firing.troubles),
+    ...section("What would even it out", firing.advice),
+    ...(firing.notes.length ? smallHeading("Taken for granted", widthMm) : []),
+    ...firing.notes.flatMap((note) => [...paragraph(note, widthMm, { sizePt: SIZES.small }), space(1)]),
+    space(3),
+    ...paragraph("Reckoned, not measured: witness cones have the last word.", widthMm, { weight: "bold" }),
   ];
 }
 
