@@ -1,10 +1,10 @@
+import type { ThermalKiln, ThermalLevel, ThermalLoad } from "../firing/thermal/kiln-network.ts";
 import type { Chamber } from "../kiln/chamber.ts";
 import { chamberRegion, edgeDistanceMm, regionCorners, shelfRegion } from "../kiln/convex-region.ts";
 import type { Post, Shelf } from "../kiln/furniture.ts";
 import { shelfMassKg } from "../kiln/shelf-mass.ts";
 import type { LoadPlan } from "../loading/load-plan.ts";
 import type { LoadRequest } from "../loading/load-request.ts";
-import type { ThermalKiln, ThermalLevel, ThermalLoad } from "../firing/thermal/kiln-network.ts";
 import { pieceMassKg } from "../ware/mass.ts";
 import type { Ware } from "../ware/ware.ts";
 
@@ -30,14 +30,17 @@ export function thermalKiln(request: LoadRequest, roomC = 20): AssumedKiln {
   const assumed: string[] = [];
   const usualPowerW = Math.round((USUAL.powerW * (litres / USUAL.litres) ** (2 / 3)) / 100) * 100;
   if (build.powerW === undefined) {
-    assumed.push(`Elements of ${usualPowerW / 1000} kW, usual for ${Math.round(litres)} litres; give kiln.build.powerW to be sure.`);
+    assumed.push(
+      `Elements of ${usualPowerW / 1000} kW, usual for ${Math.round(litres)} litres; give kiln.build.powerW to be sure.`,
+    );
   }
   if (build.wall === undefined) {
     assumed.push(`Walls of ${USUAL.wallMm} mm insulating brick, class 23; give kiln.build.wall to be sure.`);
   }
   if (build.bandShares === undefined) assumed.push("Elements spread evenly from the floor to the lid.");
   const wall = build.wall ?? [{ material: "brick 23" as const, thicknessMm: USUAL.wallMm }];
-  const volts = build.suppliedVolts !== undefined && build.ratedVolts !== undefined ? build.suppliedVolts / build.ratedVolts : 1;
+  const volts =
+    build.suppliedVolts !== undefined && build.ratedVolts !== undefined ? build.suppliedVolts / build.ratedVolts : 1;
   return {
     kiln: {
       floorAreaM2,
