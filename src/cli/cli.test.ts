@@ -84,8 +84,8 @@ describe("bad input ends in one clear sentence and exit code 2", () => {
       (text) => text.replace('"diameterMm": 70', '"diameterIn": 2.75'),
       /ware\[0\]\.diameterIn.*diameterMm/,
     ],
-    ["words.json", (text) => text.replace('"diameterMm": 70', '"diameterMm": "2 3/4 in"'), /2 3\/4 in is 69\.9/],
-    ["crowd.json", (text) => text.replace('"count": 6', '"count": 10000'), /found 100\d\d pieces/],
+    ["words.json", (text) => text.replace('"diameterMm": 70', '"diameterMm": "2 3/4 in"'), /2 3\/4 in is 69\.8/],
+    ["crowd.json", (text) => text.replace('"mug", "count": 6', '"mug", "count": 10000'), /found 100\d\d pieces/],
     ["unknown.json", (text) => text.replace('"format"', '"colour": "blue", "format"'), /colour: found a field/],
     ["format.json", (text) => text.replace("load-request/1", "load-request/9"), /format: found "load-request\/9"/],
   ];

@@ -5,7 +5,7 @@ import type { LevelSpace } from "../packing/level-space.ts";
 import { type Effort, Separation } from "../packing/separation.ts";
 import { insideTriangle } from "./balance.ts";
 import type { Columns } from "./columns.ts";
-import type { StructureLevel } from "./structure.ts";
+import type { StructureLevel } from "./structure-level.ts";
 import type { LoadTask } from "./task.ts";
 
 /** More pieces than this on one shelf are not tried. */

@@ -1,4 +1,4 @@
-import type { StructureLevel } from "./structure.ts";
+import type { StructureLevel } from "./structure-level.ts";
 import type { LoadTask } from "./task.ts";
 
 /** The share of a shelf that ware covers in a good load, gaps counted in. Found by measuring the planner's own loads. */

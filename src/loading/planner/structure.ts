@@ -2,16 +2,8 @@ import { shelfClearsProbe } from "./columns.ts";
 import { drawPosts, type PostStack, type StackHeight } from "./post-stacks.ts";
 import { rankedWorth } from "./rank.ts";
 import type { Seat } from "./seat.ts";
+import type { StructureLevel } from "./structure-level.ts";
 import type { LoadTask } from "./task.ts";
-
-/** One level of a structure: which shelf, on what height of posts, and how tall ware may be that stands on it. */
-export interface StructureLevel {
-  readonly seat: Seat;
-  readonly height: StackHeight;
-  readonly topMm: number;
-  /** Tallest piece, cookie included, that keeps headroom or the lid's clearance. */
-  readonly clearMm: number;
-}
 
 /** A way to stack the kiln: shelves and posts from the floor up, before any piece is set down. */
 export interface Structure {
