@@ -45,6 +45,12 @@ function recordsIn(transaction: Database): StudioRecords {
     notes: recordRows(transaction, KINDS.notes),
     photos: photoRows(transaction),
     readings: readingRows(transaction),
+    isEmpty: async () => {
+      for (const kind of KIND_NAMES) {
+        if (await transaction.selectFrom(kind).select("id").limit(1).executeTakeFirst()) return false;
+      }
+      return true;
+    },
     clear: async () => {
       for (const kind of [...KIND_NAMES].reverse()) await transaction.deleteFrom(kind).execute();
     },

@@ -263,6 +263,15 @@ export function storeContract(name: string, place: () => ContractPlace): void {
       expect(await look()).toEqual(before);
     });
 
+    test("knows whether anything is kept, a note alone too", async () => {
+      const empty = () => store.read((records) => records.isEmpty());
+      expect(await empty()).toBe(true);
+      await store.write((records) => records.notes.add(sample.note()));
+      expect(await empty()).toBe(false);
+      await store.write((records) => records.clear());
+      expect(await empty()).toBe(true);
+    });
+
     test("a write inside a write says so instead of waiting for ever", async () => {
       const inner = store.write(() => store.write(async () => 1));
       await expect(inner).rejects.toThrow("would wait for itself");

@@ -51,5 +51,5 @@ export const corruptRow = (path: string, found: string, expected: string): BadIn
     code: "corrupt-row",
     path,
     found: `${found} in the store itself`,
-    expected: `${expected}; the row was changed from outside or damaged, so restore a backup`,
+    expected: `${expected}; the row was changed from outside or damaged, so restore a backup into a new store`,
   });

@@ -51,6 +51,8 @@ export interface ReadingSet {
 export interface StudioRecords extends Omit<{ readonly [Kind in KindName]: RecordSet<RecordOf[Kind]> }, "photos"> {
   readonly photos: PhotoSet;
   readonly readings: ReadingSet;
+  /** Whether nothing is kept at all. */
+  isEmpty(): Promise<boolean>;
   /** Takes everything out. */
   clear(): Promise<void>;
 }

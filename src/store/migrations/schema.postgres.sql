@@ -1,0 +1,99 @@
+-- 0001-studio
+create table "kilns" ("id" text collate "C" not null,
+  "kiln" text collate "C" not null,
+  "furniture" text collate "C" not null,
+  "rules" text collate "C" not null,
+  "createdAt" text collate "C" not null,
+  "changedAt" text collate "C" not null,
+  constraint "kilnsId" primary key ("id"));
+create table "clayBodies" ("id" text collate "C" not null,
+  "name" text collate "C" not null,
+  "cones" text collate "C",
+  "note" text collate "C" not null,
+  "createdAt" text collate "C" not null,
+  "changedAt" text collate "C" not null,
+  constraint "clayBodiesId" primary key ("id"));
+create table "glazes" ("id" text collate "C" not null,
+  "name" text collate "C" not null,
+  "cones" text collate "C",
+  "runs" integer not null,
+  "note" text collate "C" not null,
+  "createdAt" text collate "C" not null,
+  "changedAt" text collate "C" not null,
+  constraint "glazesId" primary key ("id"));
+create table "ware" ("id" text collate "C" not null,
+  "ware" text collate "C" not null,
+  "stage" text collate "C" not null,
+  "firingKind" text collate "C",
+  "dueOn" text collate "C",
+  "ownerNote" text collate "C" not null,
+  "clayBodyId" text collate "C",
+  "glazeId" text collate "C",
+  "createdAt" text collate "C" not null,
+  "changedAt" text collate "C" not null,
+  constraint "wareClayBody" foreign key ("clayBodyId") references "clayBodies" ("id"),
+  constraint "wareGlaze" foreign key ("glazeId") references "glazes" ("id"),
+  constraint "wareId" primary key ("id"));
+create table "loads" ("id" text collate "C" not null,
+  "kilnId" text collate "C" not null,
+  "name" text collate "C" not null,
+  "state" text collate "C" not null,
+  "request" text collate "C" not null,
+  "plan" text collate "C",
+  "pins" text collate "C" not null,
+  "ticks" text collate "C" not null,
+  "sources" text collate "C" not null,
+  "version" integer not null,
+  "createdAt" text collate "C" not null,
+  "changedAt" text collate "C" not null,
+  constraint "loadKiln" foreign key ("kilnId") references "kilns" ("id"),
+  constraint "loadsId" primary key ("id"));
+create table "firings" ("id" text collate "C" not null,
+  "kilnId" text collate "C" not null,
+  "loadId" text collate "C",
+  "name" text collate "C" not null,
+  "state" text collate "C" not null,
+  "programme" text collate "C",
+  "startedAt" text collate "C",
+  "endedAt" text collate "C",
+  "meterReadings" text collate "C" not null,
+  "createdAt" text collate "C" not null,
+  "changedAt" text collate "C" not null,
+  constraint "firingKiln" foreign key ("kilnId") references "kilns" ("id"),
+  constraint "firingLoad" foreign key ("loadId") references "loads" ("id"),
+  constraint "firingsId" primary key ("id"));
+create table "notes" ("id" text collate "C" not null,
+  "aboutKind" text collate "C",
+  "aboutId" text collate "C",
+  "text" text collate "C" not null,
+  "createdAt" text collate "C" not null,
+  "changedAt" text collate "C" not null,
+  constraint "notesId" primary key ("id"));
+create table "photos" ("id" text collate "C" not null,
+  "aboutKind" text collate "C",
+  "aboutId" text collate "C",
+  "mediaType" text collate "C" not null,
+  "byteLength" integer not null,
+  "caption" text collate "C" not null,
+  "takenAt" text collate "C",
+  "createdAt" text collate "C" not null,
+  "changedAt" text collate "C" not null,
+  constraint "photosId" primary key ("id"));
+create table "pictures" ("photoId" text collate "C" not null,
+  "bytes" bytea not null,
+  constraint "picturePhotoId" primary key ("photoId"),
+  constraint "picturePhoto" foreign key ("photoId") references "photos" ("id") on delete cascade);
+create table "readings" ("firingId" text collate "C" not null,
+  "probe" text collate "C" not null,
+  "at" text collate "C" not null,
+  "tempC" double precision not null,
+  constraint "readingMoment" primary key ("firingId", "probe", "at"),
+  constraint "readingFiring" foreign key ("firingId") references "firings" ("id") on delete cascade);
+create index "wareByStage" on "ware" ("stage");
+create index "wareByClayBody" on "ware" ("clayBodyId");
+create index "wareByGlaze" on "ware" ("glazeId");
+create index "loadsByKiln" on "loads" ("kilnId");
+create index "firingsByKiln" on "firings" ("kilnId");
+create index "firingsByLoad" on "firings" ("loadId");
+create index "notesByAbout" on "notes" ("aboutKind", "aboutId");
+create index "photosByAbout" on "photos" ("aboutKind", "aboutId");

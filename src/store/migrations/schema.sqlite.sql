@@ -1,0 +1,99 @@
+-- 0001-studio
+create table "kilns" ("id" text not null,
+  "kiln" text not null,
+  "furniture" text not null,
+  "rules" text not null,
+  "createdAt" text not null,
+  "changedAt" text not null,
+  constraint "kilnsId" primary key ("id")) strict;
+create table "clayBodies" ("id" text not null,
+  "name" text not null,
+  "cones" text,
+  "note" text not null,
+  "createdAt" text not null,
+  "changedAt" text not null,
+  constraint "clayBodiesId" primary key ("id")) strict;
+create table "glazes" ("id" text not null,
+  "name" text not null,
+  "cones" text,
+  "runs" integer not null,
+  "note" text not null,
+  "createdAt" text not null,
+  "changedAt" text not null,
+  constraint "glazesId" primary key ("id")) strict;
+create table "ware" ("id" text not null,
+  "ware" text not null,
+  "stage" text not null,
+  "firingKind" text,
+  "dueOn" text,
+  "ownerNote" text not null,
+  "clayBodyId" text,
+  "glazeId" text,
+  "createdAt" text not null,
+  "changedAt" text not null,
+  constraint "wareClayBody" foreign key ("clayBodyId") references "clayBodies" ("id"),
+  constraint "wareGlaze" foreign key ("glazeId") references "glazes" ("id"),
+  constraint "wareId" primary key ("id")) strict;
+create table "loads" ("id" text not null,
+  "kilnId" text not null,
+  "name" text not null,
+  "state" text not null,
+  "request" text not null,
+  "plan" text,
+  "pins" text not null,
+  "ticks" text not null,
+  "sources" text not null,
+  "version" integer not null,
+  "createdAt" text not null,
+  "changedAt" text not null,
+  constraint "loadKiln" foreign key ("kilnId") references "kilns" ("id"),
+  constraint "loadsId" primary key ("id")) strict;
+create table "firings" ("id" text not null,
+  "kilnId" text not null,
+  "loadId" text,
+  "name" text not null,
+  "state" text not null,
+  "programme" text,
+  "startedAt" text,
+  "endedAt" text,
+  "meterReadings" text not null,
+  "createdAt" text not null,
+  "changedAt" text not null,
+  constraint "firingKiln" foreign key ("kilnId") references "kilns" ("id"),
+  constraint "firingLoad" foreign key ("loadId") references "loads" ("id"),
+  constraint "firingsId" primary key ("id")) strict;
+create table "notes" ("id" text not null,
+  "aboutKind" text,
+  "aboutId" text,
+  "text" text not null,
+  "createdAt" text not null,
+  "changedAt" text not null,
+  constraint "notesId" primary key ("id")) strict;
+create table "photos" ("id" text not null,
+  "aboutKind" text,
+  "aboutId" text,
+  "mediaType" text not null,
+  "byteLength" integer not null,
+  "caption" text not null,
+  "takenAt" text,
+  "createdAt" text not null,
+  "changedAt" text not null,
+  constraint "photosId" primary key ("id")) strict;
+create table "pictures" ("photoId" text not null,
+  "bytes" blob not null,
+  constraint "picturePhotoId" primary key ("photoId"),
+  constraint "picturePhoto" foreign key ("photoId") references "photos" ("id") on delete cascade) strict;
+create table "readings" ("firingId" text not null,
+  "probe" text not null,
+  "at" text not null,
+  "tempC" real not null,
+  constraint "readingMoment" primary key ("firingId", "probe", "at"),
+  constraint "readingFiring" foreign key ("firingId") references "firings" ("id") on delete cascade) strict;
+create index "wareByStage" on "ware" ("stage");
+create index "wareByClayBody" on "ware" ("clayBodyId");
+create index "wareByGlaze" on "ware" ("glazeId");
+create index "loadsByKiln" on "loads" ("kilnId");
+create index "firingsByKiln" on "firings" ("kilnId");
+create index "firingsByLoad" on "firings" ("loadId");
+create index "notesByAbout" on "notes" ("aboutKind", "aboutId");
+create index "photosByAbout" on "photos" ("aboutKind", "aboutId");
