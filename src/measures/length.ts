@@ -38,7 +38,8 @@ const FRACTIONS: Readonly<Record<string, string>> = {
   "⅔": "2/3",
 };
 
-const PART = /^(\d+(?:\.\d+)?|\.\d+)?(?:[\s-]*(\d+)\/(\d+))?\s*([a-z"']+)?\s*/;
+// A whole number with or without a fraction after it, or a fraction alone; then a unit.
+const PART = /^(?:(\d+(?:\.\d+)?|\.\d+)(?!\d*\/)(?:[\s-]+(\d+)\/(\d+))?|(\d+)\/(\d+))\s*([a-z"']+)?\s*/;
 
 /**
  * Reads a length as a potter types it: `3 1/2 in`, `3½"`, `3-1/2 inches`, `1' 3"`, `9 cm`, `9,5 cm`, `90mm`.
@@ -67,13 +68,15 @@ export function parseLengthMm(text: string, bareUnit: "mm" | "cm" | "in" | null 
   let smallestUnit = Number.POSITIVE_INFINITY;
   while (rest !== "") {
     const match = PART.exec(rest);
-    if (!match || match[0] === "" || (match[1] === undefined && match[2] === undefined)) return refuse();
+    if (!match) return refuse();
+    const whole = Number(match[1] ?? 0);
+    const top = match[2] ?? match[4];
+    const bottom = match[3] ?? match[5];
+    if (top !== undefined && match[1]?.includes(".")) return refuse();
     // "31/2" is three and a half to nobody: a whole number before a fraction needs a space or a dash.
-    const whole = match[1] === undefined ? 0 : Number(match[1]);
-    if (match[2] !== undefined && match[1]?.includes(".")) return refuse();
-    if (match[3] !== undefined && Number(match[3]) === 0) return refuse();
-    const fraction = match[2] === undefined ? 0 : Number(match[2]) / Number(match[3]);
-    const unit = match[4] ?? (smallestUnit === Number.POSITIVE_INFINITY ? bareUnit : null);
+    if (Number(bottom) === 0 || (match[4] !== undefined && Number(top) >= Number(bottom))) return refuse();
+    const fraction = top === undefined ? 0 : Number(top) / Number(bottom);
+    const unit = match[6] ?? (smallestUnit === Number.POSITIVE_INFINITY ? bareUnit : null);
     const scale = unit === null ? undefined : MM_PER_UNIT[unit];
     // Parts go from the larger unit to the smaller: feet, then inches.
     if (scale === undefined || scale >= smallestUnit) return refuse();

@@ -133,11 +133,13 @@ function pieceRow(numbered: NumberedPiece, widthMm: number, units: LengthUnits):
 const ruleMark = (widthMm: number): SvgNode =>
   element("line", { x1: 0, y1: 0.7, x2: widthMm, y2: 0.7, stroke: COLOURS.line, "stroke-width": LINES.hair });
 
-/** `4 o'clock, 22 mm inside`: its direction from the kiln's middle, and how far its edge stands inside the shelf's. */
+/** `4 o'clock, 22 mm in`: its direction from the kiln's middle, and how far its edge stands inside the shelf's. */
 function placeText({ direction, insideMm }: NumberedPiece, units: LengthUnits): string {
   const edge = formatLength(Math.abs(insideMm), units);
   if (insideMm < -0.5) return `${direction}, ${edge} over the edge`;
-  return insideMm < 1 ? `${direction}, at the edge` : `${direction}, ${edge} inside`;
+  if (insideMm < 1) return `${direction}, at the edge`;
+  // "1/4 in in" would be read twice.
+  return `${direction}, ${edge} ${units === "inches" ? "inside" : "in"}`;
 }
 
 function detailText({ piece, handle, spout }: NumberedPiece, units: LengthUnits): string[] {

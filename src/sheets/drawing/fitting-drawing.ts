@@ -15,11 +15,8 @@ export function fittingDrawing(
   listFits: (drawing: Drawing) => boolean,
   shares: { readonly largest: number; readonly least: number },
 ): Drawing {
-  const least = fittingScale((scale) => fits(draw(scale), shares.least));
-  const both = fittingScale((scale) => {
-    const drawing = draw(scale);
-    return scale >= least || (fits(drawing, shares.largest) && listFits(drawing));
-  });
-  const drawing = draw(both);
-  return listFits(drawing) ? drawing : draw(fittingScale((scale) => fits(draw(scale), shares.largest)));
+  const suits = (drawing: Drawing): boolean => fits(drawing, shares.largest) && listFits(drawing);
+  const drawing = draw(fittingScale((scale) => suits(draw(scale))));
+  const tooSmall = fits(drawing, shares.least);
+  return suits(drawing) && !tooSmall ? drawing : draw(fittingScale((scale) => fits(draw(scale), shares.largest)));
 }

@@ -39,6 +39,8 @@ export interface LeaderColumns {
 
 const AIR_MM = 0.5;
 const LEAST_SIZE_PT = 4;
+const CLOSE_MM = 0.8;
+const FAR_MM = 4;
 const BESIDE_DEG = [0, 180, 90, 270, 45, 135, 315, 225];
 
 /** Labels as drawn: leader lines go under the things they pass, words over everything. */
@@ -83,6 +85,7 @@ export function placeLabels(
     );
     if (!beside) return true;
     labels.push(beside);
+    if (beside.far) leaderMarks.push(shortLine(wish, beside));
     words.push(centredText(beside.x + beside.width / 2, beside.y + beside.height / 2, beside.text, wish.outside));
     return false;
   });
@@ -96,17 +99,27 @@ export function placeLabels(
   return { leaders: leaderMarks, words, labels, outside: outside.length };
 }
 
-/** Places close beside a thing, best first: right, left, below, above, and between these. */
-function besides({ x, y, reachMm, outside }: OutsideWish): LabelBox[] {
+/** Places beside a thing, best first: close to it, then a little way off with a short line. */
+function besides({ x, y, reachMm, outside }: OutsideWish): (LabelBox & { far: boolean })[] {
   const width = textWidthMm(outside.text, outside.sizePt, outside.weight);
   const height = capHeightMm(outside.sizePt) * 1.3;
-  return BESIDE_DEG.map((deg) => {
-    const dx = Math.cos(radians(deg));
-    const dy = Math.sin(radians(deg));
-    const middleX = x + dx * (reachMm + 0.8) + (Math.abs(dx) < 1e-9 ? 0 : (Math.sign(dx) * width) / 2);
-    const middleY = y + dy * (reachMm + 0.8) + (Math.abs(dy) < 1e-9 ? 0 : (Math.sign(dy) * height) / 2);
-    return { text: outside.text, x: middleX - width / 2, y: middleY - height / 2, width, height };
-  });
+  return [CLOSE_MM, FAR_MM].flatMap((gap) =>
+    BESIDE_DEG.map((deg) => {
+      const dx = Math.cos(radians(deg));
+      const dy = Math.sin(radians(deg));
+      const middleX = x + dx * (reachMm + gap) + (Math.abs(dx) < 1e-9 ? 0 : (Math.sign(dx) * width) / 2);
+      const middleY = y + dy * (reachMm + gap) + (Math.abs(dy) < 1e-9 ? 0 : (Math.sign(dy) * height) / 2);
+      const box = { x: middleX - width / 2, y: middleY - height / 2, width, height };
+      return { text: outside.text, ...box, far: gap === FAR_MM };
+    }),
+  );
+}
+
+/** From a thing's middle to the nearest place of the words beside it. */
+function shortLine({ x, y }: LabelWish, box: LabelBox): SvgNode {
+  const toX = Math.max(box.x, Math.min(box.x + box.width, x));
+  const toY = Math.max(box.y, Math.min(box.y + box.height, y));
+  return element("line", { x1: x, y1: y, x2: toX, y2: toY, stroke: COLOURS.ink, "stroke-width": LINES.hair });
 }
 
 /** Whether a box comes within the circle that holds a thing. */

@@ -31,7 +31,7 @@ export function levelLegend(
       spyholeSign(2.5, 1.3, 0, -1, 0.9, open),
     ]);
   const entries: [boolean, string, SvgNode][] = [
-    [occurs.postsOn, "post to stand on this shelf, its height", square({ fill: COLOURS.accent })],
+    [occurs.postsOn, "post to stand on this shelf", square({ fill: COLOURS.accent })],
     [
       occurs.postsUnder,
       "post beneath this shelf",

@@ -76,6 +76,11 @@ export function flow(blocks: readonly Block[], first: readonly Frame[], later: r
     let end = at;
     while (end < blocks.length - 1 && blocks[end]?.withNext) end += 1;
     const run = blocks.slice(at, end + 1);
+    // Empty space is never a reason for a new column.
+    if (!fits(heightOf(run)) && run.every((block) => block.marks.length === 0)) {
+      at = end + 1;
+      continue;
+    }
     while (!fits(heightOf(run)) && !nothingBetter()) nextColumn();
     for (const block of run) {
       // A run taller than a whole column is cut after all.
