@@ -2,7 +2,7 @@
 export interface Material {
   readonly name: string;
   readonly source: string;
-  /** Where the values hold. Outside it the last value is used and the prediction says so. */
+  /** Where the values hold. Outside it they are carried on, and the prediction says so (`outsideRange`). */
   readonly validC: readonly [number, number];
   readonly densityKgPerM3: number;
   /** Conductivity at points, W/m·K: [°C, k], straight between them. */
@@ -18,48 +18,57 @@ export interface Material {
   }[];
 }
 
-const STEP_C = 2;
-const LOWEST_C = -100;
-const HIGHEST_C = 1600;
-const SIZE = (HIGHEST_C - LOWEST_C) / STEP_C + 2;
+/** The even grid that the solver's tables stand on. */
+export const GRID = { stepC: 2, lowestC: -100, size: 852 } as const;
 
 /**
  * A material made ready for the solver: enthalpy by volume and the conductivity integral (Kirchhoff's transform), each with
  * its slope, on an even grid of temperature, so that a look-up costs a multiplication or two. The tables are integrals of
- * the very slopes they carry: heat is neither made nor lost by looking up.
+ * the very slopes they carry: heat is neither made nor lost by looking up. Each slope is the true mean over its interval,
+ * so that the integrals are exact at every grid point.
  */
 export interface MaterialTable {
-  /** J/m³ above 0 °C at each grid point, and its slope J/m³·K in each interval. */
+  /** J/m³ above the grid's lowest temperature at each grid point, and its slope J/m³·K in each interval. */
   readonly enthalpy: Float64Array;
   readonly heatSlope: Float64Array;
-  /** W/m above 0 °C at each grid point, and its slope W/m·K in each interval. */
+  /** W/m above the grid's lowest temperature at each grid point, and its slope W/m·K in each interval. */
   readonly kirchhoff: Float64Array;
   readonly conductivity: Float64Array;
 }
 
-export const GRID = { stepC: STEP_C, lowestC: LOWEST_C, size: SIZE } as const;
+const made = new WeakMap<Material, MaterialTable>();
 
+/** A material's tables, made once for each material object. */
 export function materialTable(material: Material): MaterialTable {
-  const enthalpy = new Float64Array(SIZE);
-  const heatSlope = new Float64Array(SIZE);
-  const kirchhoff = new Float64Array(SIZE);
-  const conductivity = new Float64Array(SIZE);
-  for (let i = 0; i < SIZE; i++) {
-    const from = LOWEST_C + i * STEP_C;
-    const middle = from + STEP_C / 2;
-    let heat = at(material.specificHeat, middle);
+  const before = made.get(material);
+  if (before !== undefined) return before;
+  const table = tableOf(material);
+  made.set(material, table);
+  return table;
+}
+
+function tableOf(material: Material): MaterialTable {
+  const { stepC, lowestC, size } = GRID;
+  const heatSlope = new Float64Array(size);
+  const conductivity = new Float64Array(size);
+  for (let i = 0; i < size; i++) {
+    const from = lowestC + i * stepC;
+    let heat = meanOf(material.specificHeat, from, from + stepC);
     for (const reaction of material.reactions ?? []) {
-      const shared = Math.max(0, Math.min(from + STEP_C, reaction.toC) - Math.max(from, reaction.fromC));
-      heat += (reaction.joulesPerKg * shared) / (reaction.toC - reaction.fromC) / STEP_C;
+      const shared = Math.max(0, Math.min(from + stepC, reaction.toC) - Math.max(from, reaction.fromC));
+      heat += (reaction.joulesPerKg * shared) / (reaction.toC - reaction.fromC) / stepC;
     }
     heatSlope[i] = heat * material.densityKgPerM3;
-    conductivity[i] = at(material.conductivity, middle);
-    if (i + 1 < SIZE) {
-      enthalpy[i + 1] = (enthalpy[i] as number) + (heatSlope[i] as number) * STEP_C;
-      kirchhoff[i + 1] = (kirchhoff[i] as number) + (conductivity[i] as number) * STEP_C;
-    }
+    conductivity[i] = meanOf(material.conductivity, from, from + stepC);
   }
-  return { enthalpy, heatSlope, kirchhoff, conductivity };
+  return { enthalpy: summed(heatSlope), heatSlope, kirchhoff: summed(conductivity), conductivity };
+}
+
+/** A slope in each interval summed up to the value at each grid point, from 0. */
+function summed(slope: Float64Array): Float64Array {
+  const sum = new Float64Array(slope.length);
+  for (let i = 1; i < slope.length; i++) sum[i] = (sum[i - 1] as number) + (slope[i - 1] as number) * GRID.stepC;
+  return sum;
 }
 
 /** Straight between points, level beyond them. */
@@ -72,4 +81,18 @@ export function at(points: readonly (readonly [number, number])[], x: number): n
     if (x <= x1) return y0 + ((y1 - y0) * (x - x0)) / (x1 - x0);
   }
   return (points.at(-1) as readonly [number, number])[1];
+}
+
+/** The mean of what `at` gives from one x to another: trapezia, cut at the points between. */
+function meanOf(points: readonly (readonly [number, number])[], from: number, to: number): number {
+  let area = 0;
+  let x = from;
+  let y = at(points, from);
+  for (const [next] of points) {
+    if (next <= x || next >= to) continue;
+    const there = at(points, next);
+    area += ((y + there) / 2) * (next - x);
+    [x, y] = [next, there];
+  }
+  return (area + ((y + at(points, to)) / 2) * (to - x)) / (to - from);
 }

@@ -89,7 +89,11 @@ export class ColumnElimination {
       const above = upper[i] as number;
       alpha[i] = (alpha[i] as number) - above * (alpha[i + 1] as number);
       byFirst[i] = (byFirst[i] as number) - above * (byFirst[i + 1] as number);
-      bySecond[i] = (bySecond[i] as number) - above * (bySecond[i + 1] as number);
+    }
+    // Only shelves have a zone behind their second face; elsewhere bySecond is nought throughout.
+    if ((faces.byZone[second] as number) === 0) return;
+    for (let i = last - 1; i >= from; i--) {
+      bySecond[i] = (bySecond[i] as number) - (upper[i] as number) * (bySecond[i + 1] as number);
     }
   }
 }

@@ -44,10 +44,11 @@ export class NodeProperties {
     const { content, capacity, lowKirchhoff, lowConductivity, highKirchhoff, highConductivity, table } = this;
     const { nodes, lowMaterial, lowMetres, highMaterial, highMetres } = this.flat;
     const { stepC, lowestC, size } = GRID;
+    const perStep = 1 / stepC;
     const row = size * WIDTH;
     for (let i = 0; i < nodes; i++) {
-      const place = ((tempC[i] as number) - lowestC) / stepC;
-      const cell = place < 0 ? 0 : place >= size - 2 ? size - 2 : Math.floor(place);
+      const place = ((tempC[i] as number) - lowestC) * perStep;
+      const cell = place < 0 ? 0 : place >= size - 2 ? size - 2 : place | 0;
       const over = (tempC[i] as number) - (lowestC + cell * stepC);
       const material = lowMaterial[i] as number;
       const low = material * row + cell * WIDTH;
