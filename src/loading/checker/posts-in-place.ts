@@ -114,7 +114,10 @@ type PostKind = Pick<Post, "shape" | "widthMm">;
  * says so) is taken as wide as her widest.
  */
 function postKind(stock: readonly Post[], heightMm: number): PostKind {
-  const alike = stock.filter((post) => sameHeight(post.heightMm, heightMm));
+  const named = stock.filter((post) => sameHeight(post.heightMm, heightMm));
+  // A row of which she has none cannot be the one that was used, unless there is no other.
+  const owned = named.filter((post) => post.count > 0);
+  const alike = owned.length > 0 ? owned : named;
   const kinds = alike.length > 0 ? alike : stock;
   return {
     widthMm: Math.max(...kinds.map((post) => post.widthMm)),
