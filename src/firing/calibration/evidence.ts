@@ -1,0 +1,50 @@
+import type { ConeName } from "../cones/cone.ts";
+import type { ThermalLoad } from "../thermal/kiln-network.ts";
+
+/** What the elements did over a stretch of a firing: the share of time that they were on, or their mean power. */
+export type PowerReading =
+  | { readonly fromMin: number; readonly toMin: number; readonly shareOn: number }
+  | { readonly fromMin: number; readonly toMin: number; readonly powerW: number };
+
+/** A cone that stood on a shelf: bent so far, 8° upright to 90° down; or the place on the ladder (6 is 27, 6½ is 27.5). */
+export type ShelfCone =
+  | { readonly level: number; readonly cone: string; readonly bendDeg: number }
+  | { readonly level: number; readonly ladder: number };
+
+/** One firing, as it was measured. Minutes count from the first reading; anything but the log may be missing. */
+export interface FiringEvidence {
+  /** The controller's probe: at least 20 readings, in °C; a dropped reading is NaN. */
+  readonly log: { readonly minutes: ArrayLike<number>; readonly tempC: ArrayLike<number> };
+  /** When the elements went off for good; found from the peak of the log where it is not given. */
+  readonly shutOffMin?: number;
+  readonly power?: readonly PowerReading[];
+  /** Stretches in which the elements were on all the time. */
+  readonly fullPower?: readonly { readonly fromMin: number; readonly toMin: number }[];
+  readonly cones?: readonly ShelfCone[];
+  /** Energy of the whole firing, from a meter. */
+  readonly kWh?: number;
+  /** Where this firing's load was another than the one asked about. */
+  readonly load?: ThermalLoad;
+}
+
+/** Kinds of evidence, as they teach. */
+export type EvidenceKind = "temperature" | "cooling" | "full power" | "power" | "cones" | "meter";
+
+/**
+ * How far a perfect set of parameters would still be from what is measured, one standard deviation. From the study
+ * behind the priors (parameters.ts): judgement, no published source.
+ */
+export const NOISE = {
+  /** The model's error in temperature, and how long it lasts. */
+  tempC: 4,
+  tempLastsMin: 30,
+  /** Of full power, over half an hour. */
+  powerShare: 0.03,
+  coneC: 3,
+  meterKWh: 0.3,
+} as const;
+
+/** A cone of a shelf once it was checked. */
+export type CheckedCone =
+  | { readonly level: number; readonly cone: ConeName; readonly bendDeg: number }
+  | { readonly level: number; readonly ladder: number };
