@@ -45,6 +45,7 @@ export class Crowding {
   private readonly turnedY: Float64Array;
   private gradient: Float64Array = new Float64Array(0);
   private energy = 0;
+  private scale = 1;
   private kindOf: Int32Array = new Int32Array(0);
 
   constructor(space: LevelSpace, pieceKinds: readonly PieceKind[], capacity: number) {
@@ -72,9 +73,14 @@ export class Crowding {
     this.edgeWeight.fill(1, 0, count);
   }
 
-  /** Shrinks or grows the first bounding circle: the record benchmarks look for the smallest container. */
-  setRadius(radius: number): void {
-    this.surroundings.setRadius(radius);
+  /** Grows or shrinks every piece alike, arms and gaps too: the record benchmarks look for the widest that still fit. */
+  scalePieces(factor: number): void {
+    const by = factor / this.scale;
+    this.scale = factor;
+    for (const table of [this.disc, this.reach, this.armX, this.armY, this.armRadius]) {
+      for (let k = 0; k < table.length; k++) table[k] = (table[k] as number) * by;
+    }
+    this.neighbours.forget();
   }
 
   /**

@@ -50,6 +50,11 @@ export class Neighbours {
     this.start[count] = filled;
   }
 
+  /** Lists afresh at the next look, whatever has moved. */
+  forget(): void {
+    this.seenCount = -1;
+  }
+
   private stale(kindOf: Int32Array, count: number, places: Float64Array): boolean {
     if (count !== this.seenCount) return true;
     const most = (this.skin / 2) ** 2;

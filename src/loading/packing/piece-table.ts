@@ -1,7 +1,7 @@
 import type { PieceKind } from "./piece-kind.ts";
 
 /** Left between everything beyond the rules, so that rounding a place to a thousandth never breaks one. */
-const SPARE_MM = 0.02;
+export const SPARE_MM = 0.02;
 /** A handle and a spout. */
 export const MOST_ARMS = 2;
 

@@ -76,6 +76,12 @@ export class Separation {
     return crowding.deepest <= TOUCH_MM;
   }
 
+  /** One plain descent, weights as they are; leaves the pains and the deepest overlap of where it ends. */
+  descend(kindOf: Int32Array, count: number, places: Float64Array, steps: number): number {
+    this.descent.run(this.crowding, kindOf, count, 0, places, steps, TOUCH_MM * TOUCH_MM * 0.5);
+    return this.crowding.measure(kindOf, count, places, this.gradient);
+  }
+
   private plainEnergy = 0;
 
   /** Raises the weight of each pair that still overlaps in proportion to its depth, and measures without weights. */

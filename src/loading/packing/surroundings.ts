@@ -20,7 +20,7 @@ export class Surroundings {
   private readonly squareClears: Float64Array;
   private readonly lineClears: Float64Array;
   /** The widest circle about the axis that every bound holds. */
-  private within: number;
+  private readonly within: number;
 
   constructor(space: LevelSpace, pieceKinds: readonly PieceKind[]) {
     const half = space.gapMm / 2;
@@ -64,12 +64,6 @@ export class Surroundings {
     this.lineClears = Float64Array.from(lineClears);
     this.squareCount = squares.length / 5;
     this.lineCount = lines.length / 4;
-    this.within = this.widestWithin();
-  }
-
-  /** Gives the first circle another radius. */
-  setRadius(radius: number): void {
-    this.circles[2] = radius;
     this.within = this.widestWithin();
   }
 
