@@ -1,4 +1,5 @@
 import { ProgrammeSchema } from "../firing/programme/programme.ts";
+import { TariffSchema } from "../firing/tariff/tariff.ts";
 import { LoadPlanSchema } from "../loading/load-plan.ts";
 import { LoadRequestSchema } from "../loading/load-request.ts";
 
@@ -10,5 +11,6 @@ export function publishedSchemas(): Record<string, object> {
     "load-request-1.json": published(LoadRequestSchema),
     "load-plan-1.json": published(LoadPlanSchema),
     "programme-1.json": published(ProgrammeSchema),
+    "tariff-1.json": published(TariffSchema),
   };
 }

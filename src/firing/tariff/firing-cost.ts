@@ -1,96 +1,108 @@
-import { type EnergyUse, energyUse, lastUse, type PowerCurve, usedBy } from "./energy-use.ts";
-import { evenStretches } from "./local-clock.ts";
-import { type PricePiece, pricePieces } from "./price-pieces.ts";
+import { energyUntil, type FiringEnergy, type FiringPower, firingEnergy } from "./firing-energy.ts";
+import { instantOf } from "./instant.ts";
+import { type PriceSpan, priceSpans } from "./price-spans.ts";
 import type { Tariff } from "./tariff.ts";
+import { offsetMs } from "./zone-clock.ts";
 
-const MINUTE_MS = 60_000;
+const HOUR_MS = 3_600_000;
 
-/** Energy and its price in one slot. */
+/** What a firing draws in one slot of the tariff. */
 export interface SlotCost {
-  /** As the bill calls it; "otherwise" outside every slot. */
-  readonly name: string;
+  /** The slot's name, or null outside every slot. */
+  readonly slot: string | null;
   readonly kWh: number;
+  readonly pricePerKWh: number;
   readonly cost: number;
 }
 
-/** What a firing costs from a given start. In the tariff's currency. */
+/** What a firing costs. Sums are in the tariff's own money. */
 export interface FiringCost {
-  readonly startMs: number;
-  readonly kWh: number;
+  readonly total: number;
   readonly energyCost: number;
-  /** Added to the bill's charge for its highest draw; 0 where another day is higher. */
+  /** What its highest mean power adds to the bill: nothing where the period has seen a higher one. */
   readonly demandCost: number;
   readonly fixedCost: number;
-  readonly cost: number;
-  /** The slots used, the one with most energy first. */
+  readonly kWh: number;
+  /** Only the slots it draws in, in the tariff's order; outside every slot last. */
   readonly slots: readonly SlotCost[];
-  /** The highest mean draw over the tariff's window, other load included, and when it began; null without a demand charge. */
-  readonly highestDraw: { readonly kW: number; readonly fromMs: number } | null;
+  /** The highest mean over one of the meter's windows, other load included, kW; null without a demand charge. */
+  readonly peakKW: number | null;
   /** Carbon dioxide, or null where the tariff does not say for a slot that is used. */
   readonly carbonKg: number | null;
 }
 
 /**
- * What a firing costs: Σ energy in each slot × its price + the charge for the highest draw + her share of what is fixed
- * (the formula of time-of-use bills: utilities' explainer pages, common practice).
+ * What a firing costs that starts at a moment: Σ energy × price, each slot's energy cut exactly at the slot's edges by
+ * the zone's own clock, plus the demand charge (price × highest mean kW over the meter's windows), plus its share of the
+ * fixed charge. The form is common practice, from utilities' pages on time-of-use tariffs.
  *
- * @param power the firing's draw, minutes from its start
- * @param startMs when it starts, milliseconds since 1970 in universal time
+ * @param startIso ISO 8601; without an offset by the tariff's own clock
+ * @throws BadInput for a start that is no instant, or power that is none
  */
-export function firingCost(power: PowerCurve, startMs: number, tariff: Tariff): FiringCost {
-  const use = energyUse(power);
-  const endMs = startMs + lastUse(use) * MINUTE_MS;
-  return costOf(use, startMs, tariff, pricePieces(tariff, startMs, endMs));
+export function firingCost(firing: FiringPower, tariff: Tariff, startIso: string): FiringCost {
+  const energy = firingEnergy(firing);
+  const startMs = instantOf(startIso, tariff.timeZone, "start");
+  return costFrom(energy, tariff, startMs, priceSpans(tariff, startMs, startMs + lengthMs(energy)));
 }
 
-/** The same, for energy already added up and prices already cut. */
-export function costOf(use: EnergyUse, startMs: number, tariff: Tariff, pieces: readonly PricePiece[]): FiringCost {
-  const slots = new Map<number, { kWh: number; cost: number }>();
-  let carbonG: number | null = 0;
-  for (const { fromMs, toMs, slot, pricePerKWh, carbonGPerKWh } of pieces) {
-    const kWh = usedBy(use, (toMs - startMs) / MINUTE_MS) - usedBy(use, (fromMs - startMs) / MINUTE_MS);
-    if (kWh <= 0) continue;
-    const sum = slots.get(slot) ?? { kWh: 0, cost: 0 };
-    slots.set(slot, { kWh: sum.kWh + kWh, cost: sum.cost + kWh * pricePerKWh });
-    carbonG = carbonG === null || carbonGPerKWh === null ? null : carbonG + kWh * carbonGPerKWh;
-  }
-  const rows = [...slots].map(([slot, sum]) => ({ name: tariff.slots[slot]?.name ?? "otherwise", ...sum }));
-  const energyCost = rows.reduce((sum, row) => sum + row.cost, 0);
-  const highestDraw = tariff.demand ? highest(use, startMs, tariff, tariff.demand) : null;
-  const above = Math.max(0, (highestDraw?.kW ?? 0) - (tariff.demand?.alreadyKW ?? 0));
-  const demandCost = above * (tariff.demand?.pricePerKW ?? 0);
-  const fixedCost = tariff.fixedPerFiring ?? 0;
-  return {
-    startMs,
-    kWh: rows.reduce((sum, row) => sum + row.kWh, 0),
-    energyCost,
-    demandCost,
-    fixedCost,
-    cost: energyCost + demandCost + fixedCost,
-    slots: rows.sort((a, b) => b.kWh - a.kWh),
-    highestDraw,
-    carbonKg: carbonG === null ? null : carbonG / 1000,
-  };
-}
+export const lengthMs = ({ hours }: FiringEnergy): number => (hours.at(-1) as number) * HOUR_MS;
 
-/** Meters average over windows counted from the full hour on the clock. */
-function highest(
-  use: EnergyUse,
-  startMs: number,
+/** The same for prices already cut into spans, which must cover the firing: for trying many starts. */
+export function costFrom(
+  energy: FiringEnergy,
   tariff: Tariff,
-  demand: NonNullable<Tariff["demand"]>,
-): { kW: number; fromMs: number } {
-  const window = demand.windowMin * MINUTE_MS;
-  const endMs = startMs + lastUse(use) * MINUTE_MS;
-  let most = { kW: Number.NEGATIVE_INFINITY, fromMs: startMs };
-  for (const stretch of evenStretches(tariff.timeZone, startMs, endMs)) {
-    const offset = stretch.offsetMin * MINUTE_MS;
-    const first = Math.floor((stretch.fromMs + offset) / window) * window - offset;
-    for (let from = first; from < stretch.toMs; from += window) {
-      const kWh = usedBy(use, (from + window - startMs) / MINUTE_MS) - usedBy(use, (from - startMs) / MINUTE_MS);
-      const kW = (kWh * 60) / demand.windowMin + (demand.otherLoadKW ?? 0);
-      if (kW > most.kW) most = { kW, fromMs: from };
-    }
+  startMs: number,
+  spans: readonly PriceSpan[],
+): FiringCost {
+  const drawn = new Float64Array((tariff.slots ?? []).length + 1);
+  const endMs = startMs + lengthMs(energy);
+  let before = 0;
+  for (const span of spans) {
+    if (span.toMs <= startMs || span.fromMs >= endMs) continue;
+    const until = energyUntil(energy, (span.toMs - startMs) / HOUR_MS);
+    const place = span.slot < 0 ? drawn.length - 1 : span.slot;
+    drawn[place] = (drawn[place] as number) + until - before;
+    before = until;
   }
-  return most;
+  const slots = [...drawn]
+    .map((kWh, place): SlotCost => {
+      const slot = tariff.slots?.[place];
+      const pricePerKWh = slot?.pricePerKWh ?? tariff.pricePerKWh;
+      return { slot: slot?.name ?? null, kWh, pricePerKWh, cost: kWh * pricePerKWh };
+    })
+    .filter(({ kWh }) => kWh > 0);
+  const energyCost = slots.reduce((sum, slot) => sum + slot.cost, 0);
+  const demand = tariff.demand;
+  const peakKW = demand ? highestMeanKW(energy, tariff, startMs, demand.windowMin) + (demand.otherLoadKW ?? 0) : null;
+  const demandCost = demand ? demand.pricePerKW * Math.max(0, (peakKW ?? 0) - (demand.alreadyKW ?? 0)) : 0;
+  const fixedCost = tariff.fixed ? tariff.fixed.price * tariff.fixed.share : 0;
+  const kWh = energy.kWh.at(-1) as number;
+  const total = energyCost + demandCost + fixedCost;
+  return { total, energyCost, demandCost, fixedCost, kWh, slots, peakKW, carbonKg: carbonKg(tariff, drawn) };
+}
+
+function carbonKg(tariff: Tariff, drawn: Float64Array): number | null {
+  let grams = 0;
+  for (const [place, kWh] of drawn.entries()) {
+    if (kWh === 0) continue;
+    const each = place === drawn.length - 1 ? tariff.carbonGPerKWh : tariff.slots?.[place]?.carbonGPerKWh;
+    if (each === undefined) return null;
+    grams += kWh * each;
+  }
+  return grams / 1000;
+}
+
+/** The highest mean power over the meter's windows, which follow one another from the full hour of the local clock. */
+function highestMeanKW(energy: FiringEnergy, tariff: Tariff, startMs: number, windowMin: number): number {
+  const windowMs = windowMin * 60_000;
+  const ahead = offsetMs(tariff.timeZone, startMs);
+  const endMs = startMs + lengthMs(energy);
+  let highest = 0;
+  let before = 0;
+  for (let at = Math.floor((startMs + ahead) / windowMs) * windowMs - ahead; at < endMs; at += windowMs) {
+    const until = energyUntil(energy, (at + windowMs - startMs) / HOUR_MS);
+    highest = Math.max(highest, (until - before) / (windowMin / 60));
+    before = until;
+  }
+  return highest;
 }

@@ -1,73 +1,102 @@
 import { type Static, Type } from "typebox";
-import { BadInput } from "../../measures/bad-input.ts";
+import { BadInput, shown } from "../../measures/bad-input.ts";
 import { readBySchema } from "../../measures/read-schema.ts";
 import { Name } from "../../measures/schema.ts";
-import { offsetMinutes } from "./local-clock.ts";
+import { MINUTES_A_DAY, minutesOfDay } from "./time-of-day.ts";
+import { checkTimeZone } from "./zone-clock.ts";
 
-const Price = (description: string) => Type.Number({ minimum: -1000, maximum: 10000, description });
-const ClockTime = (description: string) =>
-  Type.String({ pattern: "^([01][0-9]|2[0-3]):[0-5][0-9]$", description: `${description}, as 22:30.` });
+export const TARIFF_FORMAT = "tariff/1";
+export const WEEKDAYS = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"] as const;
+const WeekdaySchema = Type.Union([
+  Type.Literal("monday"),
+  Type.Literal("tuesday"),
+  Type.Literal("wednesday"),
+  Type.Literal("thursday"),
+  Type.Literal("friday"),
+  Type.Literal("saturday"),
+  Type.Literal("sunday"),
+]);
 
-export const DAYS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"] as const;
+const Money = (description: string) => Type.Number({ minimum: 0, maximum: 1e6, description });
+const ClockTime = (description: string) => Type.String({ minLength: 1, maxLength: 5, description });
+
+const Carbon = Type.Number({ minimum: 0, maximum: 5000, description: "Carbon dioxide for each kWh, grams." });
 
 export const TariffSlotSchema = Type.Object(
   {
-    name: Name("What the bill calls it: night, peak."),
-    pricePerKWh: Price("What a kilowatt hour costs in it."),
-    from: ClockTime("When it begins on the clock on the wall"),
-    to: ClockTime("When it ends; before `from` it runs past midnight, equal to it it is the whole day"),
-    days: Type.Optional(
-      Type.Array(
-        Type.Union(
-          [
-            Type.Literal("Mon"),
-            Type.Literal("Tue"),
-            Type.Literal("Wed"),
-            Type.Literal("Thu"),
-            Type.Literal("Fri"),
-            Type.Literal("Sat"),
-            Type.Literal("Sun"),
-          ],
-          { description: "A day on which it begins." },
-        ),
-        { minItems: 1, maxItems: 7 },
-      ),
+    name: Name("What the slot is called on the bill, such as night."),
+    from: ClockTime("Local time at which it begins, such as 22:00."),
+    to: ClockTime("Local time at which it ends, up to 24:00; earlier than `from` where it runs over midnight."),
+    weekdays: Type.Optional(
+      Type.Array(WeekdaySchema, {
+        minItems: 1,
+        maxItems: 7,
+        description:
+          "The days on which it begins; every day where left out. After midnight it still is the day's before.",
+      }),
     ),
-    months: Type.Optional(Type.Array(Type.Integer({ minimum: 1, maximum: 12 }), { minItems: 1, maxItems: 12 })),
-    carbonGPerKWh: Type.Optional(Type.Number({ minimum: 0, maximum: 5000, description: "Carbon dioxide, grams." })),
+    months: Type.Optional(
+      Type.Array(Type.Integer({ minimum: 1, maximum: 12 }), {
+        minItems: 1,
+        maxItems: 12,
+        description: "The months in which it holds, 1 to 12; all where left out.",
+      }),
+    ),
+    pricePerKWh: Money("What a kilowatt-hour costs in it."),
+    carbonGPerKWh: Type.Optional(Carbon),
   },
   { additionalProperties: false },
 );
 export type TariffSlot = Static<typeof TariffSlotSchema>;
 
-/** How she pays for electricity: prices by the clock of her place, and a charge for the highest draw where there is one. */
+/** The file `tariff/1`: what electricity costs, and when. */
 export const TariffSchema = Type.Object(
   {
-    timeZone: Type.String({ minLength: 1, maxLength: 60, description: "Of the IANA database, such as Europe/Lisbon." }),
-    currency: Type.String({ minLength: 1, maxLength: 8 }),
-    otherwisePerKWh: Price("What a kilowatt hour costs outside every slot."),
-    otherwiseCarbonGPerKWh: Type.Optional(Type.Number({ minimum: 0, maximum: 5000 })),
-    slots: Type.Array(TariffSlotSchema, { maxItems: 50, description: "Where two overlap, the first one counts." }),
+    format: Type.Literal(TARIFF_FORMAT),
+    name: Name("What she calls it."),
+    timeZone: Type.String({
+      minLength: 1,
+      maxLength: 60,
+      description: "The IANA time zone whose clock the slots follow, such as Europe/Berlin.",
+    }),
+    currency: Type.Optional(Type.String({ minLength: 1, maxLength: 12, description: "Printed after every sum." })),
+    pricePerKWh: Money("What a kilowatt-hour costs outside every slot."),
+    carbonGPerKWh: Type.Optional(Carbon),
+    slots: Type.Optional(
+      Type.Array(TariffSlotSchema, { maxItems: 100, description: "Where two hold at once, the first counts." }),
+    ),
     demand: Type.Optional(
       Type.Object(
         {
-          pricePerKW: Price("For each kilowatt of the highest mean draw of the bill's period."),
+          pricePerKW: Money("What each kilowatt of the highest mean costs."),
           windowMin: Type.Union([Type.Literal(15), Type.Literal(30), Type.Literal(60)], {
-            description: "Over how many minutes the draw is averaged, counted from the full hour.",
+            description: "Minutes over which the meter takes its mean, counted from the full hour.",
           }),
-          alreadyKW: Type.Optional(
-            Type.Number({ minimum: 0, maximum: 10000, description: "The highest of this period so far; paid anyway." }),
-          ),
           otherLoadKW: Type.Optional(
             Type.Number({ minimum: 0, maximum: 10000, description: "What else draws while the kiln fires." }),
           ),
+          alreadyKW: Type.Optional(
+            Type.Number({
+              minimum: 0,
+              maximum: 10000,
+              description: "The highest mean of this billing period so far, which is paid for anyway.",
+            }),
+          ),
+        },
+        { additionalProperties: false, description: "A charge on the highest mean power." },
+      ),
+    ),
+    fixed: Type.Optional(
+      Type.Object(
+        {
+          price: Money("A charge whatever is used, such as a month's standing charge."),
+          share: Type.Number({ minimum: 0, maximum: 1, description: "The share of it that this firing is to carry." }),
         },
         { additionalProperties: false },
       ),
     ),
-    fixedPerFiring: Type.Optional(Price("A share of standing charges that she counts to each firing.")),
   },
-  { additionalProperties: false, title: "Electricity tariff" },
+  { additionalProperties: false, title: "Tariff", description: "What electricity costs, by the local clock." },
 );
 export type Tariff = Static<typeof TariffSchema>;
 
@@ -78,19 +107,17 @@ export type Tariff = Static<typeof TariffSchema>;
  */
 export function readTariff(json: unknown): Tariff {
   const tariff = readBySchema(TariffSchema, json);
-  try {
-    offsetMinutes(tariff.timeZone, 0);
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
+  checkTimeZone(tariff.timeZone, "timeZone");
+  (tariff.slots ?? []).forEach((slot, i) => {
+    const from = minutesOfDay(slot.from, `slots[${i}].from`);
+    const to = minutesOfDay(slot.to, `slots[${i}].to`);
+    if (from !== to && from < MINUTES_A_DAY) return;
     throw new BadInput({
-      code: "not-a-time-zone",
-      path: "timeZone",
-      found: `"${tariff.timeZone}"`,
-      expected: "a time zone of the IANA database, such as Europe/Lisbon or America/Denver",
+      code: "does-nothing",
+      path: `slots[${i}]`,
+      found: `${shown(slot.from)} to ${shown(slot.to)}, which is no time at all`,
+      expected: "two times that differ; a whole day is 00:00 to 24:00",
     });
-  }
+  });
   return tariff;
 }
-
-/** Minutes after midnight of a time on the clock such as 22:30. */
-export const clockMinute = (text: string): number => Number(text.slice(0, 2)) * 60 + Number(text.slice(3, 5));
