@@ -16,6 +16,8 @@ export type ShelfDescent =
 
 /** Room a hand-held shelf needs beside a probe or the wall to pass without touching. Common practice, no source. */
 const PLAY_MM = 3;
+/** So that exactly the play is enough in spite of rounding. */
+const ROUNDING_MM = 1e-6;
 /** How far aside to try: a hand's measure first, a hair's only where there is no more room. */
 const ASIDE_MM = [5, 10, 15, 20, 30, 40, 50, 4, 3, 2, 1];
 const DIRECTIONS_DEG = Array.from({ length: 24 }, (_, i) => i * 15);
@@ -35,17 +37,17 @@ export function shelfDescent(load: SheetLoad, level: SheetLevel): ShelfDescent {
   const shelf = level.shelf.solid.parts[0] as Upright;
   const probeRoom = (x: number, y: number): number =>
     Math.min(Number.POSITIVE_INFINITY, ...lines.map((line) => shelfDistance(shelf, line, x, y)));
-  if (probeRoom(0, 0) >= PLAY_MM) return { way: "straight" };
+  if (probeRoom(0, 0) >= PLAY_MM - ROUNDING_MM) return { way: "straight" };
 
   const past = passed
-    .filter((_, i) => shelfDistance(shelf, lines[i] as PlanShape, 0, 0) < PLAY_MM)
+    .filter((_, i) => shelfDistance(shelf, lines[i] as PlanShape, 0, 0) < PLAY_MM - ROUNDING_MM)
     .map(({ name }) => name);
   for (const byMm of ASIDE_MM) {
     const places = DIRECTIONS_DEG.map((towardDeg) => {
       const x = byMm * Math.cos(radians(towardDeg));
       const y = byMm * Math.sin(radians(towardDeg));
       return { towardDeg, wall: wallRoom(shelf, load, x, y), probe: probeRoom(x, y) };
-    }).filter(({ wall, probe }) => wall >= PLAY_MM && probe >= PLAY_MM);
+    }).filter(({ wall, probe }) => wall >= PLAY_MM - ROUNDING_MM && probe >= PLAY_MM - ROUNDING_MM);
     if (places.length === 0) continue;
     const { towardDeg } = places.reduce((a, b) => (b.probe > a.probe + 1e-9 ? b : a));
     return { way: "aside", byMm, towardDeg, past };

@@ -1,5 +1,5 @@
 import type { Drawing } from "./drawing.ts";
-import { fittingScale } from "./to-paper.ts";
+import { SCALES } from "./to-paper.ts";
 
 /**
  * A drawing at the scale that suits its page: the largest at which the list below it fits the same page, so long as the
@@ -15,8 +15,13 @@ export function fittingDrawing(
   listFits: (drawing: Drawing) => boolean,
   shares: { readonly largest: number; readonly least: number },
 ): Drawing {
-  const suits = (drawing: Drawing): boolean => fits(drawing, shares.largest) && listFits(drawing);
-  const drawing = draw(fittingScale((scale) => suits(draw(scale))));
-  const tooSmall = fits(drawing, shares.least);
-  return suits(drawing) && !tooSmall ? drawing : draw(fittingScale((scale) => fits(draw(scale), shares.largest)));
+  let largest: Drawing | null = null;
+  for (const scale of SCALES) {
+    const drawing = draw(scale);
+    if (!fits(drawing, shares.largest)) continue;
+    largest ??= drawing;
+    if (fits(drawing, shares.least)) break;
+    if (listFits(drawing)) return drawing;
+  }
+  return largest ?? draw(SCALES.at(-1) as number);
 }

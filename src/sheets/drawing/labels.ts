@@ -38,7 +38,7 @@ export interface LeaderColumns {
 }
 
 const AIR_MM = 0.5;
-const LEAST_SIZE_PT = 4;
+const SMALLER_PT = [7.5, 6, 5];
 const CLOSE_MM = 0.8;
 const FAR_MM = 4;
 const BESIDE_DEG = [0, 180, 90, 270, 45, 135, 315, 225];
@@ -79,16 +79,23 @@ export function placeLabels(
     }
     return false;
   });
-  const outside = homeless.filter(hasOutside).filter((wish) => {
-    const beside = besides(wish).find(
-      (box) => free(box) && mayStand(box) && !wishes.some((other) => touches(aired(box), other)),
+  const writeBeside = (wish: OutsideWish, sizePt: number): boolean => {
+    const line = { ...wish.outside, sizePt };
+    const beside = besides(wish, line).find(
+      (box) => free(box) && !wishes.some((other) => touches(aired(box), other)) && mayStand(box),
     );
-    if (!beside) return true;
+    if (!beside) return false;
     labels.push(beside);
     if (beside.far) leaderMarks.push(shortLine(wish, beside));
-    words.push(centredText(beside.x + beside.width / 2, beside.y + beside.height / 2, beside.text, wish.outside));
-    return false;
-  });
+    words.push(centredText(beside.x + beside.width / 2, beside.y + beside.height / 2, beside.text, line));
+    return true;
+  };
+  let outside = homeless.filter(hasOutside).filter((wish) => !writeBeside(wish, wish.outside.sizePt));
+  // Only where the columns would be too full is anything written smaller.
+  for (const sizePt of SMALLER_PT) {
+    if (columnsFit(outside, columns)) break;
+    outside = outside.filter((wish) => !writeBeside(wish, sizePt));
+  }
   for (const side of [-1, 1] as const) {
     const here = outside.filter((wish) => wish.x < 0 === side < 0).sort((a, b) => a.y - b.y);
     const column = leaders(here, side, columns);
@@ -100,9 +107,9 @@ export function placeLabels(
 }
 
 /** Places beside a thing, best first: close to it, then a little way off with a short line. */
-function besides({ x, y, reachMm, outside }: OutsideWish): (LabelBox & { far: boolean })[] {
-  const width = textWidthMm(outside.text, outside.sizePt, outside.weight);
-  const height = capHeightMm(outside.sizePt) * 1.3;
+function besides({ x, y, reachMm }: OutsideWish, line: LabelLine): (LabelBox & { far: boolean })[] {
+  const width = textWidthMm(line.text, line.sizePt, line.weight);
+  const height = capHeightMm(line.sizePt) * 1.3;
   return [CLOSE_MM, FAR_MM].flatMap((gap) =>
     BESIDE_DEG.map((deg) => {
       const dx = Math.cos(radians(deg));
@@ -110,10 +117,19 @@ function besides({ x, y, reachMm, outside }: OutsideWish): (LabelBox & { far: bo
       const middleX = x + dx * (reachMm + gap) + (Math.abs(dx) < 1e-9 ? 0 : (Math.sign(dx) * width) / 2);
       const middleY = y + dy * (reachMm + gap) + (Math.abs(dy) < 1e-9 ? 0 : (Math.sign(dy) * height) / 2);
       const box = { x: middleX - width / 2, y: middleY - height / 2, width, height };
-      return { text: outside.text, ...box, far: gap === FAR_MM };
+      return { text: line.text, ...box, far: gap === FAR_MM };
     }),
   );
 }
+
+const columnsFit = (wishes: readonly OutsideWish[], columns: LeaderColumns): boolean =>
+  [true, false].every(
+    (left) =>
+      wishes
+        .filter((wish) => wish.x < 0 === left)
+        .reduce((sum, { outside }) => sum + lineHeightMm(outside.sizePt), 0) <=
+      columns.bottom - columns.top,
+  );
 
 /** From a thing's middle to the nearest place of the words beside it. */
 function shortLine({ x, y }: LabelWish, box: LabelBox): SvgNode {
@@ -169,7 +185,7 @@ function leaders(
   const room = columns.bottom - columns.top;
   const needed = wishes.reduce((sum, wish) => sum + lineHeightMm(wish.outside.sizePt), 0);
   const shrink = Math.min(1, room / Math.max(needed, 1e-9));
-  const sizes = wishes.map((wish) => Math.max(LEAST_SIZE_PT, wish.outside.sizePt * shrink));
+  const sizes = wishes.map((wish) => wish.outside.sizePt * shrink);
   const places = spread(
     wishes.map((wish) => wish.y),
     sizes.map(lineHeightMm),

@@ -7,18 +7,13 @@ export interface ToPaper {
 }
 
 /** Scales a potter can check with a ruler. */
-const SCALES = [
+export const SCALES = [
   1, 1.25, 1.5, 2, 2.5, 3, 3.5, 4, 4.5, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 300, 400, 500,
 ];
 
 /** A drawing's coordinates about the chamber's axis, at a scale. Millimetres. */
 export function toPaper(scale: number): ToPaper {
   return { scale, length: (mm) => mm / scale, x: (mm) => mm / scale, y: (mm) => -mm / scale };
-}
-
-/** The largest scale at which something fits; the smallest there is where nothing does. */
-export function fittingScale(fits: (scale: number) => boolean): number {
-  return SCALES.find(fits) ?? (SCALES.at(-1) as number);
 }
 
 /** `1:3`. */

@@ -97,7 +97,8 @@ export function flow(blocks: readonly Block[], first: readonly Frame[], later: r
 /** The same through columns cut as short as lets everything stand on one page, so that they end level; else full columns. */
 export function flowLevel(blocks: readonly Block[], first: readonly Frame[], later: readonly Frame[]): SvgNode[][] {
   const fullest = Math.max(0, ...first.map((frame) => frame.height));
-  if (flow(blocks, first, later).length > 1) return flow(blocks, first, later);
+  const full = flow(blocks, first, later);
+  if (full.length > 1) return full;
   let low = 0;
   let high = fullest;
   const cut = (height: number): Frame[] => first.map((frame) => ({ ...frame, height: Math.min(frame.height, height) }));

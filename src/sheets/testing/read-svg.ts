@@ -30,7 +30,7 @@ export function readSvg(svg: string): ReadElement {
     const end = svg.indexOf(">", next);
     const tag = svg.slice(next, end + 1);
     const closing = /^<\/([a-zA-Z]+)>$/.exec(tag);
-    const opening = /^<([a-zA-Z]+)((?:\s+[a-zA-Z:-]+="[^"<]*")*)\s*(\/?)>$/.exec(tag);
+    const opening = /^<([a-zA-Z]+)((?:\s+[a-zA-Z][a-zA-Z0-9:-]*="[^"<]*")*)\s*(\/?)>$/.exec(tag);
     if (closing) {
       if (inside.name !== closing[1]) throw new Error(`${tag} closes <${inside.name}>`);
       open.pop();
@@ -53,7 +53,7 @@ export function readSvg(svg: string): ReadElement {
 
 function readAttributes(text: string): Record<string, string> {
   const attributes: Record<string, string> = {};
-  for (const [, name, value] of text.matchAll(/([a-zA-Z:-]+)="([^"]*)"/g)) {
+  for (const [, name, value] of text.matchAll(/([a-zA-Z][a-zA-Z0-9:-]*)="([^"]*)"/g)) {
     if ((name as string) in attributes) throw new Error(`${name} twice`);
     attributes[name as string] = plain(value as string);
   }

@@ -9,7 +9,7 @@ export function handMadeLoad(): { request: LoadRequest; plan: LoadPlan } {
     kiln: {
       name: "shed <kiln> & co",
       chamber: { shape: "polygon", sides: 8, acrossFlatsMm: 430, depthMm: 460 },
-      probes: [{ name: "thermocouple", angleDeg: 60, heightMm: 200, reachMm: 25 }],
+      probes: [{ name: "thermocouple", angleDeg: 60, heightMm: 120, reachMm: 25 }],
       spyholes: [
         { name: "upper spyhole", angleDeg: 330, heightMm: 300, diameterMm: 20, open: true },
         { name: "lower spyhole", angleDeg: 330, heightMm: 90, diameterMm: 20, open: false },
