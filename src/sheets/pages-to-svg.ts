@@ -4,24 +4,25 @@ import { COLOURS } from "./page/sheet-style.ts";
 const BETWEEN_PAGES_MM = 8;
 
 /**
- * All pages in one SVG file, one under another.
+ * All pages in one SVG file, one under another, or several in a row.
  *
  * @param fontFaceCss CSS with the sheet's font inside it, where the file should look the same on every machine
+ * @param across how many pages stand side by side
  */
-export function pagesToSvg(pages: readonly SheetPage[], fontFaceCss = ""): string {
-  const width = Math.max(1, ...pages.map((page) => page.widthMm));
-  let y = 0;
-  const placed = pages.map((page) => {
-    const at = y;
-    y += page.heightMm + BETWEEN_PAGES_MM;
-    return placedPage(page, (width - page.widthMm) / 2, at);
-  });
-  const height = Math.max(1, y - BETWEEN_PAGES_MM);
+export function pagesToSvg(pages: readonly SheetPage[], fontFaceCss = "", across = 1): string {
+  const pageWidth = Math.max(1, ...pages.map((page) => page.widthMm));
+  const pageHeight = Math.max(1, ...pages.map((page) => page.heightMm));
+  const rows = Math.max(1, Math.ceil(pages.length / across));
+  const width = across * (pageWidth + BETWEEN_PAGES_MM) - BETWEEN_PAGES_MM;
+  const height = rows * (pageHeight + BETWEEN_PAGES_MM) - BETWEEN_PAGES_MM;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}">`,
     fontFaceCss === "" ? "" : `<style>${fontFaceCss.replaceAll("&", "&amp;").replaceAll("<", "&lt;")}</style>`,
     `<rect width="${width}" height="${height}" fill="${COLOURS.line}"/>`,
-    ...placed,
+    ...pages.map((page, i) => {
+      const x = (i % across) * (pageWidth + BETWEEN_PAGES_MM);
+      return placedPage(page, x, Math.floor(i / across) * (pageHeight + BETWEEN_PAGES_MM));
+    }),
     "</svg>\n",
   ].join("");
 }
