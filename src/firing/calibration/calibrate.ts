@@ -19,6 +19,9 @@ import {
 import { replay } from "./replay.ts";
 import { statements } from "./statements.ts";
 
+/** A prediction is differenced over this share of what is still unsure: `fire` chooses its own steps, with a small error each. */
+const NARROW = 0.5;
+
 /**
  * Fits a kiln's unknowns to her own firings: the most probable values given what was measured and what was believed
  * before, by Levenberg and Marquardt's method on the logarithms of factors; how sure they are from the curvature there.
@@ -55,8 +58,12 @@ export function calibrate(request: CalibrationRequest): Calibration {
   const rest = new Float64Array(size);
   const foretellAt = (steps: Float64Array): Foretold => foretell(settingAt(steps), programme, probeHeightM);
   const [foretoldBefore, foretoldAfter] = [foretellAt(rest), foretellAt(found.point)];
-  // Wider differences: `fire` chooses its own steps, and its answers carry their small error.
-  const byPrediction = differences((steps) => asRow(foretellAt(steps)), found.point, asRow(foretoldAfter), 0.3);
+  const byPrediction = differences(
+    (steps) => asRow(foretellAt(steps)),
+    found.point,
+    asRow(foretoldAfter),
+    (i) => NARROW * sigma(covariance, i),
+  );
   const unsureWith = (each: readonly Float64Array[]): Unsure => asUnsure(spread(byPrediction, each));
   const unsure = unsureWith(covariance);
 

@@ -26,10 +26,7 @@ export function compare(firing: MeasuredFiring, replayed: Replay, powerW: number
     const apart = "shareOn" in reading ? watts / powerW - reading.shareOn : (watts - reading.powerW) / powerW;
     comparisons.push({ kind: "power", apart: apart * 100, inSigmas: apart / NOISE.powerShare });
   }
-  for (const cone of firing.cones) {
-    const apart = coneApart(cone, { minutes: firing.minutes, tempC: replayed.levelC[cone.level] as Float64Array });
-    comparisons.push({ kind: "cones", apart, inSigmas: apart / NOISE.coneC });
-  }
+  comparisons.push(...cones(firing, replayed));
   if (firing.kWh !== null) {
     const apart = replayed.kWh - firing.kWh;
     comparisons.push({ kind: "meter", apart, inSigmas: apart / NOISE.meterKWh });
@@ -51,6 +48,16 @@ function temperatures({ minutes, tempC, modes, compared }: MeasuredFiring, { pro
     const kind = modes[at] === "off" ? "cooling" : modes[at] === "full" ? "full power" : "temperature";
     return { kind, apart, inSigmas };
   });
+}
+
+/** Cones of one firing err together too, by what the log does near its peak: their mean is less sure than it seems. */
+function cones(firing: MeasuredFiring, { levelC }: Replay): Comparison[] {
+  const all = firing.cones.map((cone) =>
+    coneApart(cone, { minutes: firing.minutes, tempC: levelC[cone.level] as Float64Array }),
+  );
+  const mean = all.reduce((sum, apart) => sum + apart, 0) / all.length;
+  const meanSigmas = mean / Math.hypot(NOISE.coneC, Math.sqrt(all.length) * NOISE.conesTogetherC);
+  return all.map((apart) => ({ kind: "cones", apart, inSigmas: (apart - mean) / NOISE.coneC + meanSigmas }));
 }
 
 function meanWatts({ minutes }: MeasuredFiring, { watts }: Replay, fromMin: number, toMin: number): number {

@@ -41,6 +41,8 @@ export const NOISE = {
   /** Of full power, over half an hour. */
   powerShare: 0.03,
   coneC: 3,
+  /** All cones of a firing together: 4 °C lasting half an hour, over the hour near the peak that heat work is made in. */
+  conesTogetherC: 3,
   meterKWh: 0.3,
 } as const;
 

@@ -6,7 +6,9 @@ export type Jacobian = readonly Float64Array[];
 
 /** A step in sigmas of the priors: far above the stepping error of the model, well below what bends the answer. */
 const DIFFERENCE = 0.05;
-const MOST_ROUNDS = 12;
+const MOST_ROUNDS = 15;
+const MOST_TRIALS = 40;
+const FIRST_DAMPING = 1e-3;
 const STILL = 1e-3;
 /** No parameter moves by more than this many sigmas in a round: far off, the slopes there say little. */
 const LONGEST_STEP = 1.5;
@@ -28,32 +30,44 @@ export function leastSquares(residuals: Residuals, size: number): LeastSquares {
   let point = new Float64Array(size);
   let found = residuals(point);
   let cost = squares(found) + squares(point);
-  let damping = 1e-3;
+  let damping = FIRST_DAMPING;
+  let harder = 2;
+  let rounds = 0;
   let jacobian = differences(residuals, point, found);
-  for (let round = 1; round <= MOST_ROUNDS; round++) {
-    const step = newtonStep(jacobian, found, point, damping);
+  for (let trial = 1; trial <= MOST_TRIALS; trial++) {
+    const { step, promised } = newtonStep(jacobian, found, point, damping);
     const next = point.map((each, i) => each + (step[i] as number));
     const there = residuals(next);
-    const costThere = squares(there) + squares(next);
-    if (costThere > cost) {
-      damping = Math.max(damping, 1e-2) * 10;
-      if (damping > 1e6) return { point, residuals: found, jacobian, rounds: round, settled: true };
+    const won = cost - squares(there) - squares(next);
+    if (squares(step) < STILL && Math.abs(won) < STILL * (1 + cost)) {
+      return { point, residuals: found, jacobian, rounds, settled: true };
+    }
+    if (!(won > 0)) {
+      damping *= harder;
+      harder *= 2;
       continue;
     }
-    const still = cost - costThere < STILL * (1 + cost) && squares(step) < STILL;
+    // Nielsen's rule: the better a step kept its promise, the bolder the next.
+    damping *= Math.max(1 / 3, 1 - (2 * Math.min(1, won / promised) - 1) ** 3);
+    harder = 2;
     point = next;
     found = there;
-    cost = costThere;
-    damping /= 10;
+    cost -= won;
     jacobian = differences(residuals, point, found);
-    if (still) return { point, residuals: found, jacobian, rounds: round, settled: true };
+    if (++rounds === MOST_ROUNDS) break;
   }
-  return { point, residuals: found, jacobian, rounds: MOST_ROUNDS, settled: false };
+  return { point, residuals: found, jacobian, rounds, settled: false };
 }
 
 /** Derivatives of some residuals at a point, by differences forward. */
-export function differences(of: Residuals, point: Float64Array, there = of(point), apart = DIFFERENCE): Jacobian {
+export function differences(
+  of: Residuals,
+  point: Float64Array,
+  there = of(point),
+  apartOf: (coordinate: number) => number = () => DIFFERENCE,
+): Jacobian {
   return Array.from(point, (_, i) => {
+    const apart = apartOf(i);
     const moved = point.slice();
     moved[i] = (point[i] as number) + apart;
     const found = of(moved);
@@ -94,15 +108,22 @@ export function spread(jacobian: Jacobian, covariance: readonly Float64Array[]):
   });
 }
 
-function newtonStep(jacobian: Jacobian, found: Float64Array, point: Float64Array, damping: number): Float64Array {
+function newtonStep(jacobian: Jacobian, found: Float64Array, point: Float64Array, damping: number) {
   const matrix = information([jacobian], point.length);
+  const undamped = matrix.map((row, i) => row[i] as number);
   matrix.forEach((row, i) => {
     row[i] = (row[i] as number) * (1 + damping);
   });
   const slope = point.map((each, i) => -each - dot(jacobian[i] as Float64Array, found));
   const step = solved(cholesky(matrix), slope);
   const longest = step.reduce((most, each) => Math.max(most, Math.abs(each)), 0);
-  return step.map((each) => each * Math.min(1, LONGEST_STEP / longest || 1));
+  const share = longest > LONGEST_STEP ? LONGEST_STEP / longest : 1;
+  const shortened = step.map((each) => each * share);
+  // What the slopes promise of a full step; a shortened one is held to its share.
+  const promised =
+    share *
+    (dot(step, slope) + damping * step.reduce((sum, each, i) => sum + each * each * (undamped[i] as number), 0));
+  return { step: shortened, promised };
 }
 
 function cholesky(matrix: readonly Float64Array[]): Float64Array[] {

@@ -4,18 +4,18 @@ import { bendDeg } from "../../heat-work/bend.ts";
 import { GROWTH_PER_C } from "../../heat-work/ladder-position.ts";
 import { workOf } from "../../heat-work/questions.ts";
 import { PROGRAMME_FORMAT, type Programme } from "../../programme/programme.ts";
-import { fire, type SimulatedFiring } from "../../thermal/fire.ts";
+import { type FireOptions, fire, type SimulatedFiring } from "../../thermal/fire.ts";
 import { type KilnNetwork, kilnNetwork, type ThermalKiln, type ThermalLoad } from "../../thermal/kiln-network.ts";
 import { type FiringEvidence, NOISE, type ShelfCone } from "../evidence.ts";
 import { PARAMETERS, type ParameterValues, valuesFromSteps, withValues } from "../parameters.ts";
 
-/** A small kiln as its owner would describe it: 57 L, 64 mm of brick, 5.5 kW (firing.md's reference case). */
+/** A small kiln as its owner would describe it: 57 L, 64 mm of brick, 6 kW (firing.md's reference case). */
 export const DESCRIBED_KILN: ThermalKiln = {
   floorAreaM2: 0.125,
   wallRoundM: 1.3,
   depthM: 0.456,
   wall: [{ material: "brick 23", thicknessM: 0.064 }],
-  powerW: 5500,
+  powerW: 6000,
   leakWattsPerK: 0.5,
   bandShares: [1, 1, 1],
   wallFactor: 1,
@@ -42,16 +42,29 @@ const programme = (name: string, rows: readonly (readonly [number | null, number
   name,
   segments: rows.map(([rateCPerHour, targetC, holdMin]) => ({ rateCPerHour, targetC, holdMin })),
 });
-export const LOGGED_PROGRAMME = programme("glaze to cone 6", [
-  [80, 120, 0],
-  [220, 1100, 0],
-  [60, 1215, 10],
-]);
-/** Slower, hotter in the end, with a soak: none of it in the log. */
-export const UNSEEN_PROGRAMME = programme("slow glaze to cone 8", [
+/** Three usual firings, of which all is logged. */
+export const LOGGED_PROGRAMMES: readonly Programme[] = [
+  programme("glaze to cone 6", [
+    [80, 120, 0],
+    [220, 1100, 0],
+    [60, 1215, 10],
+  ]),
+  programme("bisque to cone 04", [
+    [60, 200, 30],
+    [110, 950, 0],
+    [60, 1055, 10],
+  ]),
+  programme("glaze to cone 5", [
+    [120, 600, 0],
+    [180, 1080, 0],
+    [80, 1190, 15],
+  ]),
+];
+/** Slower on the whole and with soaks: none of it in a log. */
+export const UNSEEN_PROGRAMME = programme("slow glaze to cone 7", [
   [60, 200, 30],
   [130, 1130, 20],
-  [90, 1240, 25],
+  [90, 1220, 25],
 ]);
 
 /** A kiln whose unknowns were drawn by chance. */
@@ -66,8 +79,22 @@ export interface HiddenKiln {
 const TIMES_THE_CELLS = 2;
 const STEP_S = 20;
 
-/** Draws a kiln from the priors, no parameter further off than two of their sigmas. */
+/**
+ * Draws a kiln from the priors, no parameter further off than two of their sigmas, and draws again while it is one that
+ * its owner would not fire so: too weak for one of the programmes, which leaves nothing to hold a prediction to.
+ */
 export function hiddenKiln(chance: Chance): HiddenKiln {
+  for (;;) {
+    const kiln = drawn(chance);
+    const able = [...LOGGED_PROGRAMMES, UNSEEN_PROGRAMME].every((each) => canFire(kiln, each));
+    if (able) return kiln;
+  }
+}
+
+const canFire = (kiln: HiddenKiln, fired: Programme): boolean =>
+  !fire(kiln.network, fired, { ...optionsOf(kiln), fixedStepS: 300 }).trouble.some((each) => each.kind === "stalled");
+
+function drawn(chance: Chance): HiddenKiln {
   const steps = Float64Array.from(PARAMETERS, () => {
     for (;;) {
       const step = normal(chance);
@@ -86,14 +113,16 @@ export function hiddenKiln(chance: Chance): HiddenKiln {
 
 /** What really happens in a hidden kiln. */
 export const fireHidden = (kiln: HiddenKiln, fired: Programme): SimulatedFiring =>
-  fire(kiln.network, fired, {
-    probeZone: kiln.network.zoneAt(DESCRIBED_KILN.depthM / 2),
-    probeOffsetC: kiln.probeOffsetC,
-    powerW: kiln.powerW,
-    startC: DESCRIBED_KILN.roomC,
-    fixedStepS: STEP_S,
-    coolToC: 60,
-  });
+  fire(kiln.network, fired, optionsOf(kiln));
+
+const optionsOf = (kiln: HiddenKiln): FireOptions => ({
+  probeZone: kiln.network.zoneAt(DESCRIBED_KILN.depthM / 2),
+  probeOffsetC: kiln.probeOffsetC,
+  powerW: kiln.powerW,
+  startC: DESCRIBED_KILN.roomC,
+  fixedStepS: STEP_S,
+  coolToC: 60,
+});
 
 /** All evidence that its owner could gather, each with the error that calibration expects of it. */
 export function evidenceOf(
@@ -130,7 +159,28 @@ export function evidenceOf(
 /** A pack of cones was set; the one that bent without falling flat is read. */
 function coneOn(level: number, curve: { minutes: Float64Array; tempC: Float64Array }, chance: Chance): ShelfCone {
   const off = NOISE.coneC * normal(chance);
-  const pack = ["3", "4", "5", "5.5", "6", "7", "8", "9", "10", "11", "12"] as const;
+  const pack = [
+    "07",
+    "06",
+    "05",
+    "04",
+    "03",
+    "02",
+    "01",
+    "1",
+    "2",
+    "3",
+    "4",
+    "5",
+    "5.5",
+    "6",
+    "7",
+    "8",
+    "9",
+    "10",
+    "11",
+    "12",
+  ] as const;
   const bends = pack.map((cone) => {
     const work = workOf(cone, curve) * Math.exp(off * (GROWTH_PER_C[conePlace(cone)] as number));
     return { level, cone, bendDeg: bendDeg(work) };
