@@ -1,27 +1,21 @@
 import { chamberRegion, edgeDistanceMm } from "../../kiln/convex-region.ts";
 import { probeLine, spyholeMouth } from "../../kiln/wall-fittings.ts";
-import type { PostInPlace } from "../../loading/checker/posts-in-place.ts";
-import { planDistanceMm } from "../../loading/solids/plan-distance.ts";
-import { farthestMm, type PlanShape } from "../../loading/solids/plan-shape.ts";
 import { type Upright, widestMm } from "../../loading/solids/upright.ts";
-import { formatLengthNumber, type LengthUnits } from "../../measures/length.ts";
+import type { LengthUnits } from "../../measures/length.ts";
 import { COLOURS, centredText, LINES, SIZES } from "../page/sheet-style.ts";
-import { wrapText } from "../page/text-measure.ts";
 import { looksIn, type NumberedPiece, type SheetLevel, type SheetLoad } from "../sheet-load.ts";
-import { element, group, type SvgNode } from "../svg-writer.ts";
+import { group, type SvgNode } from "../svg-writer.ts";
 import { chamberReach } from "./chamber-reach.ts";
-import type { Drawing, LabelBox } from "./drawing.ts";
-import { type LabelLine, type LabelWish, outsideWidthMm, placeLabels } from "./labels.ts";
-import { discMark, regionMark, uprightMark } from "./outlines.ts";
+import type { Drawing } from "./drawing.ts";
+import { outsideWidthMm, placeLabels } from "./labels.ts";
+import { clearOfLines, pieceWish, postWish } from "./level-labels.ts";
+import { discMark, regionMark, uprightMark, widestPart } from "./outlines.ts";
+import { DASHED, probeSign, spyholeSign, WALL_MM } from "./signs.ts";
 import { type ToPaper, toPaper } from "./to-paper.ts";
 
-/** How thick the chamber's wall is drawn: a sign, not a measure. */
-const WALL_MM = 2.6;
 /** From the wall to the middle of the clock's figures, and to their outside. */
 const DIAL_MM = 5.6;
 const DIAL_OUTSIDE_MM = 8.4;
-
-const DASHED = { "stroke-dasharray": "0.9 0.7" };
 
 /**
  * One level seen from above, to scale: chamber, shelf, every piece in its own outline with its number, posts, probes and
@@ -103,8 +97,6 @@ function dial(reach: (angleDeg: number) => number): SvgNode[] {
   });
 }
 
-const widestPart = (stack: readonly Upright[]): Upright => stack.reduce((a, b) => (widestMm(b) > widestMm(a) ? b : a));
-
 const lowestRimFirst = (pieces: readonly NumberedPiece[]): NumberedPiece[] =>
   [...pieces].sort((a, b) => a.piece.solid.topMm - b.piece.solid.topMm);
 
@@ -137,81 +129,6 @@ function pieceMark({ piece, number }: NumberedPiece, paper: ToPaper): SvgNode {
   return group(marks, { "data-piece": number });
 }
 
-function pieceWish({ piece, number }: NumberedPiece, paper: ToPaper): LabelWish {
-  const roomMm = paper.length(piece.ware.diameterMm / 2) - 0.5;
-  const line = (sizePt: number): LabelLine => ({ text: String(number), sizePt, weight: "bold" });
-  const named = (width: number): LabelLine[] => [
-    line(14),
-    ...wrapText(piece.ware.name, width, SIZES.small).map(
-      (text): LabelLine => ({ text, sizePt: SIZES.small, weight: "regular" }),
-    ),
-  ];
-  const widths = [roomMm * 1.9, roomMm * 1.6, roomMm * 1.25];
-  return {
-    x: paper.x(piece.x),
-    y: paper.y(piece.y),
-    roomMm,
-    reachMm: paper.length(farthestOfPiece(piece)),
-    fill: COLOURS.ink,
-    choices: [...widths.map(named).filter((lines) => lines.length <= 3), [line(14)], [line(11)], [line(SIZES.small)]],
-    outside: { text: String(number), sizePt: SIZES.small, weight: "bold" },
-  };
-}
-
-/** The radius of the circle about a piece's axis that holds its body and its cookie; handles may be written beside. */
-const farthestOfPiece = ({ ware }: NumberedPiece["piece"]): number =>
-  Math.max(ware.diameterMm, ware.cookie?.diameterMm ?? 0) / 2;
-
-function postWish(post: PostInPlace, paper: ToPaper, units: LengthUnits, alike: boolean): LabelWish {
-  const text = post.heightsMm.map((height) => formatLengthNumber(height, units)).join("+");
-  const part = widestPart(post.stack);
-  const reach = farthestMm(part.core, post.x, post.y) + widestMm(part);
-  // Half the side of a square post, however it is turned; the radius of a round one.
-  const half = part.core.corners.length > 1 ? reach / Math.SQRT2 : reach;
-  const words: LabelLine = { text, sizePt: SIZES.small, weight: "bold" };
-  return {
-    x: paper.x(post.x),
-    y: paper.y(post.y),
-    roomMm: paper.length(half),
-    reachMm: paper.length(reach),
-    fill: COLOURS.paper,
-    choices: [[words]],
-    outside: alike ? null : words,
-  };
-}
-
-/** Whether words stand inside the chamber, off the dashes of posts beneath and off the probes. */
-function clearOfLines(box: LabelBox, load: SheetLoad, level: SheetLevel, paper: ToPaper): boolean {
-  const corners = [box.x, box.x + box.width].flatMap((x) =>
-    [box.y, box.y + box.height].map((y) => [x * paper.scale, -y * paper.scale] as const),
-  );
-  const { circle, sides } = load.scene.chamber;
-  const words = hullShape(corners);
-  const lines = [
-    ...level.postsUnder.map((post) => post.stack[0] as Upright),
-    ...load.scene.probes.flatMap((probe) => probe.solid.parts),
-  ];
-  return (
-    corners.every(
-      ([x, y]) =>
-        sides.every((side) => side.nx * x + side.ny * y <= side.offset) &&
-        (!circle || Math.hypot(x - circle.x, y - circle.y) <= circle.radius),
-    ) && lines.every((part) => planDistanceMm(part.core, words) - widestMm(part) > paper.scale * 0.6)
-  );
-}
-
-/** A box of words as a plan shape. */
-const hullShape = (corners: readonly (readonly [number, number])[]): PlanShape => ({
-  corners,
-  normals: [
-    [1, 0],
-    [-1, 0],
-    [0, 1],
-    [0, -1],
-  ],
-  arc: null,
-});
-
 /** A post hidden by the shelf: dashes, on a pale line so that they show on the post above it too. */
 const postBeneath = (part: Upright, paper: ToPaper): SvgNode[] => [
   uprightMark(part, paper, { fill: "none", stroke: COLOURS.clay, "stroke-width": LINES.firm }),
@@ -234,36 +151,4 @@ function fittings(load: SheetLoad, level: SheetLevel, paper: ToPaper): SvgNode[]
         return spyholeSign(paper.x(mouth.x), paper.y(mouth.y), mouth.nx, -mouth.ny, half, hole.open);
       }),
   ];
-}
-
-/** A probe's sign: its length to scale, a bead at its tip; pale where it belongs to another level. */
-export function probeSign(wallX: number, wallY: number, tipX: number, tipY: number, here: boolean): SvgNode {
-  const length = Math.hypot(wallX - tipX, wallY - tipY) || 1;
-  const outX = wallX + ((wallX - tipX) / length) * WALL_MM;
-  const outY = wallY + ((wallY - tipY) / length) * WALL_MM;
-  const colour = here ? COLOURS.accent : COLOURS.accentPale;
-  return group([
-    element("line", {
-      x1: outX,
-      y1: outY,
-      x2: tipX,
-      y2: tipY,
-      stroke: colour,
-      "stroke-width": 1,
-      "stroke-linecap": "round",
-    }),
-    element("circle", { cx: tipX, cy: tipY, r: 0.9, fill: colour }),
-  ]);
-}
-
-/** A spyhole's sign: a channel through the wall, white where it is open, dark where it is plugged. */
-export function spyholeSign(x: number, y: number, nx: number, ny: number, half: number, open: boolean): SvgNode {
-  const [ax, ay] = [-ny * half, nx * half];
-  const far = WALL_MM;
-  return element("path", {
-    d: `M ${x + ax} ${y + ay} L ${x - ax} ${y - ay} L ${x - ax + nx * far} ${y - ay + ny * far} L ${x + ax + nx * far} ${y + ay + ny * far} Z`,
-    fill: open ? COLOURS.paper : COLOURS.ink,
-    stroke: COLOURS.ink,
-    "stroke-width": LINES.firm,
-  });
 }

@@ -1,7 +1,7 @@
 import { COLOURS, LINES, SIZES, textLine } from "../page/sheet-style.ts";
 import { textWidthMm } from "../page/text-measure.ts";
 import { element, group, moved, type SvgNode } from "../svg-writer.ts";
-import { probeSign, spyholeSign } from "./level-drawing.ts";
+import { probeSign, spyholeSign } from "./signs.ts";
 
 const ROW_MM = 5.4;
 const SIGN_MM = 7;

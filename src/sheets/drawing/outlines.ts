@@ -72,3 +72,7 @@ function halfDiscMark(shape: PlanShape, paper: ToPaper, look: Look): SvgNode {
   const d = pathOf("M", paper.x(from[0]), paper.y(from[1]), ...arcTo(middle), ...arcTo(to), "Z");
   return element("path", { d, ...look });
 }
+
+/** The widest post of a stack: what shows from above. */
+export const widestPart = (stack: readonly Upright[]): Upright =>
+  stack.reduce((a, b) => (widestMm(b) > widestMm(a) ? b : a));

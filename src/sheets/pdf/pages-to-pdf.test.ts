@@ -4,12 +4,12 @@ import { loadSheetPages } from "../load-sheet.ts";
 import { centredText } from "../page/sheet-style.ts";
 import { pagesToSvg } from "../pages-to-svg.ts";
 import { element, svgText } from "../svg-writer.ts";
-import { readPdf } from "../testing/read-pdf.ts";
 import { readSvg } from "../testing/read-svg.ts";
 import { handMadeLoad } from "../testing/sheet-cases.ts";
 import { withFontRuns } from "./font-runs.ts";
 import { pagesToPdf } from "./pages-to-pdf.ts";
 import { fontFaceCss } from "./sheet-fonts.ts";
+import { readPdf } from "./testing/read-pdf.ts";
 
 const { request, plan } = handMadeLoad();
 
