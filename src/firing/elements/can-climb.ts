@@ -1,18 +1,19 @@
 import { type ConeName, conePlace } from "../cones/cone.ts";
 import { CONE_TABLE } from "../cones/cone-table.ts";
 import { heatWork } from "../heat-work/heat-work.ts";
+import { whereReached } from "../heat-work/questions.ts";
 import { PUBLISHED_RATES } from "../heat-work/trailing-rate.ts";
 import { PROGRAMME_FORMAT, type Programme } from "../programme/programme.ts";
 import { fire, type SimulatedFiring } from "../thermal/fire.ts";
 import { kilnNetwork, type ThermalKiln, type ThermalLoad } from "../thermal/kiln-network.ts";
-import { resistanceFactor } from "./element-wire.ts";
+import { ELEMENT_WIRE, resistanceFactor } from "./element-wire.ts";
 
 /** A kiln, a load and a cone to reach. */
 export interface ClimbQuestion {
   readonly kiln: ThermalKiln;
   readonly load: ThermalLoad;
   readonly cone: ConeName;
-  /** The elements' power with cold wire, W: measured (`elementCondition`), else the kiln's own. */
+  /** The elements' power with cold wire, W, as measured (`elementCondition`); else the kiln's own, which is meant hot. */
   readonly coldPowerW?: number;
   /** The middle of the chamber where left out, m. */
   readonly probeHeightM?: number;
@@ -28,7 +29,7 @@ export interface Climb {
   readonly coneDownC: number | null;
   /** Hours of full power from cold until then. */
   readonly hours: number | null;
-  /** Where it climbs no further, °C; null where it reaches the cone first. */
+  /** Where it climbs no further at full power, °C, whether or not the cone falls before; null where it is past 1400 °C. */
   readonly stallsAtC: number | null;
   readonly powerW: number;
   readonly sentence: string;
@@ -36,33 +37,38 @@ export interface Climb {
 
 /** The climb is tried to this far above the cone's own temperature. */
 const BEYOND_C = 40;
+/** A strong kiln outruns its cones: it holds so long at the top that they come down. */
+const CATCH_UP_MIN = 60;
 const LAST_C = 100;
 
 /**
- * Runs the kiln at full power with this load until the cone falls at the probe or the climb ends. The power is taken as
- * it is with the wire hot, for the whole climb: up to 4 % too little while it is still cold.
+ * Runs the kiln at full power with this load until it stands still, and looks when the cone falls at the probe. The power
+ * is taken as it is with the wire hot, for the whole climb: up to 4 % too little while it is still cold.
  */
 export function canClimb(question: ClimbQuestion): Climb {
   const { kiln, load, cone } = question;
   const coneC = (CONE_TABLE[conePlace(cone)] as (typeof CONE_TABLE)[number]).at60C;
-  const powerW = (question.coldPowerW ?? kiln.powerW) / resistanceFactor(coneC);
+  const powerW = question.coldPowerW === undefined ? kiln.powerW : question.coldPowerW / resistanceFactor(coneC);
   const network = kilnNetwork(kiln, load);
-  const firing = fire(network, climbTo(coneC + BEYOND_C), {
-    probeZone: network.zoneAt(question.probeHeightM ?? kiln.depthM / 2),
-    probeOffsetC: 0,
-    powerW,
-    startC: kiln.roomC,
-    // Only the climb is asked for.
-    coolToC: coneC,
-  });
-  const climb = climbOf(firing);
+  const probeZone = network.zoneAt(question.probeHeightM ?? kiln.depthM / 2);
+  const fullPower = (targetC: number, holdMin: number): SimulatedFiring =>
+    // Only the climb is asked for: cooling ends where it begins.
+    fire(network, climbTo(targetC, holdMin), {
+      probeZone,
+      probeOffsetC: 0,
+      powerW,
+      startC: kiln.roomC,
+      coolToC: coneC,
+    });
+  const climb = climbOf(fullPower(coneC + BEYOND_C, CATCH_UP_MIN));
   const downAtMin = heatWork(climb).cones[conePlace(cone)]?.downAtMin ?? null;
-  const stalled = firing.trouble.find((each) => each.kind === "stalled");
+  const stalled = fullPower(ELEMENT_WIRE.hottestC, 0).trouble.find((each) => each.kind === "stalled");
+  const stallsAtC = stalled?.tempC ?? null;
   const kW = `${(powerW / 1000).toFixed(1)} kW`;
   const needs = `cone ${cone}, ${coneC} °C at 60 °C/h`;
   if (downAtMin === null) {
-    const stallsAtC = stalled?.tempC ?? firing.peakC;
-    const sentence = `At full power, ${kW} with hot elements, it stalls near ${Math.round(stallsAtC)} °C, short of ${needs}.`;
+    const where = stallsAtC === null ? "never gets there" : `stalls near ${Math.round(stallsAtC)} °C`;
+    const sentence = `At full power, ${kW} with hot elements, it ${where}, short of ${needs}.`;
     return { verdict: "no", rateCPerHour: null, coneDownC: null, hours: null, stallsAtC, powerW, sentence };
   }
   const coneDownC = tempAt(climb, downAtMin);
@@ -80,7 +86,7 @@ export function canClimb(question: ClimbQuestion): Climb {
     rateCPerHour,
     coneDownC,
     hours: downAtMin / 60,
-    stallsAtC: null,
+    stallsAtC,
     powerW,
     sentence: `At full power, ${kW} with hot elements, it climbs ${rate}; ${ends[verdict]}.`,
   };
@@ -90,28 +96,30 @@ export function canClimb(question: ClimbQuestion): Climb {
 const MOST_WORN = 1;
 
 /**
- * How far the elements may wear before this kiln, with this load, no longer climbs to the cone at 60 °C/h.
+ * How far the elements may wear before this kiln, with this load, no longer climbs to the cone.
  *
- * @returns rise of resistance as a share of when new, to a hundredth; null where the kiln never did, even new
+ * @param question its kiln's power is what the elements give when new, on this supply
+ * @param asking what must still hold: the last 100 °C at 60 °C/h ("usual"), or at 15 ("at all")
+ * @returns rise of resistance as a share of when new, to half a hundredth; null where the kiln never did, even new
  */
-export function wornShareAtLimit(question: Omit<ClimbQuestion, "coldPowerW">, newPowerW: number): number | null {
-  const still = (worn: number): boolean =>
-    canClimb({ ...question, coldPowerW: newPowerW / (1 + worn) }).verdict === "yes";
+export function wornShareAtLimit(
+  question: Omit<ClimbQuestion, "coldPowerW">,
+  asking: "usual" | "at all" = "usual",
+): number | null {
+  const still = (worn: number): boolean => {
+    const kiln = { ...question.kiln, powerW: question.kiln.powerW / (1 + worn) };
+    const { verdict } = canClimb({ ...question, kiln });
+    return verdict === "yes" || (asking === "at all" && verdict === "slowly");
+  };
   if (!still(0)) return null;
-  if (still(MOST_WORN)) return MOST_WORN;
-  let [holds, fails] = [0, MOST_WORN];
-  while (fails - holds > 0.01) {
-    const middle = (holds + fails) / 2;
-    if (still(middle)) holds = middle;
-    else fails = middle;
-  }
-  return holds;
+  const ends = whereReached((worn) => (still(worn) ? 0 : 1), 1, 0, MOST_WORN, 0.005);
+  return ends === null ? MOST_WORN : ends - 0.005;
 }
 
-const climbTo = (targetC: number): Programme => ({
+const climbTo = (targetC: number, holdMin: number): Programme => ({
   format: PROGRAMME_FORMAT,
   name: "full power",
-  segments: [{ rateCPerHour: null, targetC, holdMin: 0 }],
+  segments: [{ rateCPerHour: null, targetC, holdMin }],
 });
 
 /** The curve up to shut-off. */

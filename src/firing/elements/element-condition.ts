@@ -12,6 +12,25 @@ export interface ElementCircuit {
   readonly volts: number;
 }
 
+/** A plate's watts are meant at a kiln's working heat, where the wire's factor is level. Common practice, no source. */
+const RATED_AT_C = 1200;
+
+/**
+ * What a new circuit measures cold, Ω, from what its plate promises hot: V²/P over the wire's factor.
+ *
+ * @throws BadInput for watts or volts that are none
+ */
+export function newOhmsOf(ratedW: number, ratedVolts: number): number {
+  for (const [path, found] of [
+    ["ratedW", ratedW],
+    ["ratedVolts", ratedVolts],
+  ] as const) {
+    if (found > 0 && found < Number.POSITIVE_INFINITY) continue;
+    throw new BadInput({ code: "out-of-range", path, found: String(found), expected: "a number above 0" });
+  }
+  return ratedVolts ** 2 / ratedW / resistanceFactor(RATED_AT_C);
+}
+
 /** What one circuit still gives. */
 export interface CircuitCondition {
   readonly name: string;
