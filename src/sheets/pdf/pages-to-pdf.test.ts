@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { SheetPage } from "../load-sheet.ts";
 import { loadSheetPages } from "../load-sheet.ts";
-import { centredText } from "../page/sheet-style.ts";
+import { centredText, textLine } from "../page/sheet-style.ts";
 import { pagesToSvg } from "../pages-to-svg.ts";
 import { element, svgText } from "../svg-writer.ts";
 import { readSvg } from "../testing/read-svg.ts";
@@ -36,6 +36,19 @@ describe("the sheet as PDF", () => {
       expect(page.widthPt).toBeCloseTo(widthPt, 1);
       expect(page.heightPt).toBeCloseTo(heightPt, 1);
     }
+  });
+
+  test("a millimetre of the page is a millimetre of paper", async () => {
+    const marks = [textLine(10, 20, "near"), textLine(110, 270, "far")];
+    const root = element("svg", { xmlns: "http://www.w3.org/2000/svg", viewBox: "0 0 210 297" }, ...marks);
+    const page = { widthMm: 210, heightMm: 297, svg: svgText(root), title: "two words" };
+    const [near, far] = readPdf(await pagesToPdf([page])).pages[0]?.lines ?? [];
+    const mm = 72 / 25.4;
+    expect(near).toMatchObject({ text: "near" });
+    expect(near?.xPt).toBeCloseTo(10 * mm, 2);
+    expect(near?.yPt).toBeCloseTo((297 - 20) * mm, 2);
+    expect(far?.xPt).toBeCloseTo(110 * mm, 2);
+    expect(far?.yPt).toBeCloseTo((297 - 270) * mm, 2);
   });
 
   test("brings its font along, relies on none, and is drawn, not painted", async () => {

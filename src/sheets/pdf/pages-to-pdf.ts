@@ -36,7 +36,7 @@ export async function pagesToPdf(pages: readonly SheetPage[]): Promise<Uint8Arra
     svgToPdf(document as never, withFontRuns(page.svg, coverage), 0, 0, {
       width,
       height,
-      // Without this every length shrinks to three quarters.
+      // Width and height are points; by default the library takes bare lengths for CSS pixels, 3/4 of a point.
       assumePt: true,
       preserveAspectRatio: "xMinYMin meet",
       fontCallback: (family, bold) => `${family === "latin-ext" ? family : "latin"}-${bold ? "bold" : "regular"}`,

@@ -1,8 +1,20 @@
 import { inflateSync } from "node:zlib";
 
+/** A line of text and where it begins, in points from the page's lower left corner. */
+export interface ReadLine {
+  readonly text: string;
+  readonly xPt: number;
+  readonly yPt: number;
+}
+
 /** What a PDF holds, as far as a test of the sheet asks. */
 export interface ReadPdf {
-  readonly pages: readonly { readonly widthPt: number; readonly heightPt: number; readonly text: string }[];
+  readonly pages: readonly {
+    readonly widthPt: number;
+    readonly heightPt: number;
+    readonly text: string;
+    readonly lines: readonly ReadLine[];
+  }[];
   /** Names of the fonts whose files are inside. */
   readonly embedded: readonly string[];
   /** Names of fonts the file relies on without bringing them. */
@@ -40,8 +52,9 @@ export function readPdf(bytes: Uint8Array): ReadPdf {
       for (const [, name, id] of (/\/Font <<([\s\S]*?)>>/.exec(resources)?.[1] ?? "").matchAll(/\/(F\d+) (\d+) 0 R/g)) {
         fonts.set(name as string, unicodeMap(stream(object(reference(object(id), "ToUnicode")))));
       }
-      const text = shownText(stream(object(reference(body, "Contents"))), fonts);
-      return { widthPt: Number(widthPt), heightPt: Number(heightPt), text };
+      const lines = shownLines(stream(object(reference(body, "Contents"))), fonts);
+      const text = lines.map((line) => line.text).join("\n");
+      return { widthPt: Number(widthPt), heightPt: Number(heightPt), text, lines };
     });
   const descriptors = all.filter((body) => body.includes("/Type /FontDescriptor"));
   const nameOf = (body: string): string => /\/FontName \/(\S+)/.exec(body)?.[1] ?? "";
@@ -76,20 +89,38 @@ function unicodeMap(cmap: string): Map<string, string> {
 }
 
 /**
- * The text of a page's content. Each run of a line is a text object of its own; a line ends where the drawing state is
- * saved or restored, or where text moves to another height.
+ * The lines of text of a page's content, and where each begins on the page. Each run of a line is a text object of its
+ * own; a line ends where the drawing state is saved or restored, or where text moves to another height.
  */
-function shownText(content: string, fonts: ReadonlyMap<string, ReadonlyMap<string, string>>): string {
+function shownLines(content: string, fonts: ReadonlyMap<string, ReadonlyMap<string, string>>): ReadLine[] {
   let font: ReadonlyMap<string, string> | undefined;
-  let height = "";
-  let text = "";
-  for (const [, name, y, hex, state] of content.matchAll(/\/(F\d+) [\d.]+ Tf|(\S+) Tm\n|<([0-9a-f]+)> Tj|^(q|Q)$/gm)) {
+  let matrix: Matrix = [1, 0, 0, 1, 0, 0];
+  const saved: Matrix[] = [];
+  const lines: (ReadLine & { text: string; height: number })[] = [];
+  let open = false;
+  for (const [, name, numbers, operator, hex, state] of content.matchAll(
+    /\/(F\d+) [\d.]+ Tf|^((?:-?[\d.]+ ){6})(cm|Tm)$|<([0-9a-f]+)> Tj|^(q|Q)$/gm,
+  )) {
     if (name) font = fonts.get(name);
-    else if (state || (y && y !== height)) {
-      height = y ?? "";
-      if (text !== "" && !text.endsWith("\n")) text += "\n";
+    if (state) open = false;
+    if (state === "q") saved.push(matrix);
+    if (state === "Q") matrix = saved.pop() as Matrix;
+    const six = numbers?.trim().split(" ").map(Number) as Matrix | undefined;
+    if (six && operator === "cm") matrix = multiplied(six, matrix);
+    if (six && operator === "Tm") {
+      const [, , , , xPt, yPt] = multiplied(six, matrix);
+      if (!open || lines.at(-1)?.height !== six[5]) lines.push({ text: "", xPt, yPt, height: six[5] });
+      open = true;
     }
-    for (const code of hex?.match(/.{4}/g) ?? []) text += font?.get(code.toLowerCase()) ?? "\uFFFD";
+    const last = lines.at(-1);
+    for (const code of hex?.match(/.{4}/g) ?? []) if (last) last.text += font?.get(code.toLowerCase()) ?? "\uFFFD";
   }
-  return text.replaceAll("\u00a0", " ");
+  return lines.map(({ text, xPt, yPt }) => ({ text: text.replaceAll("\u00a0", " "), xPt, yPt }));
+}
+
+type Matrix = [number, number, number, number, number, number];
+
+/** One transformation and then another (ISO 32000-1 §8.3.4). */
+function multiplied([a, b, c, d, e, f]: Matrix, [g, h, i, j, k, l]: Matrix): Matrix {
+  return [a * g + b * i, a * h + b * j, c * g + d * i, c * h + d * j, e * g + f * i + k, e * h + f * j + l];
 }
