@@ -5,6 +5,7 @@ import { readLoadRequest } from "../loading/read-load-request.ts";
 import { loadSheetPages } from "../sheets/load-sheet.ts";
 import { pagesToSvg } from "../sheets/pages-to-svg.ts";
 import { pagesToPdf } from "../sheets/pdf/pages-to-pdf.ts";
+import { fontFaceCss } from "../sheets/pdf/sheet-fonts.ts";
 import { planOnWorkers } from "../workers/plan-on-workers.ts";
 import { type Command, printJson, printLines } from "./command.ts";
 import { writeWholeFile } from "./files.ts";
@@ -44,7 +45,7 @@ export const demo: Command = {
     const place = (file: string): string => join(folder, file);
     writeWholeFile(place("request.json"), text);
     writeWholeFile(place("plan.json"), `${JSON.stringify(plan, null, 1)}\n`);
-    writeWholeFile(place("sheet.svg"), pagesToSvg(pages));
+    writeWholeFile(place("sheet.svg"), pagesToSvg(pages, fontFaceCss()));
     writeWholeFile(place("sheet.pdf"), await pagesToPdf(pages));
     if (call.json)
       printJson({ plan, broken, files: ["request.json", "plan.json", "sheet.svg", "sheet.pdf"].map(place) });

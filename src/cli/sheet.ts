@@ -9,6 +9,7 @@ import { loadSheetPages } from "../sheets/load-sheet.ts";
 import type { PageContent, Paper } from "../sheets/page/sheet-page.ts";
 import { pagesToSvg } from "../sheets/pages-to-svg.ts";
 import { pagesToPdf } from "../sheets/pdf/pages-to-pdf.ts";
+import { fontFaceCss } from "../sheets/pdf/sheet-fonts.ts";
 import { firingSheet } from "../studio/firing-sheet.ts";
 import { foretell } from "../studio/foretell.ts";
 import { type Command, type ExitCode, printJson, printLines } from "./command.ts";
@@ -57,7 +58,7 @@ export const sheet: Command = {
         ? firingOf(request, plan, readJsonFile(programme, readProgramme), paper, units)
         : [];
     const pages = loadSheetPages(request, plan, { paper, units, broken, firing });
-    writeWholeFile(out, /\.pdf$/i.test(out) ? await pagesToPdf(pages) : pagesToSvg(pages));
+    writeWholeFile(out, /\.pdf$/i.test(out) ? await pagesToPdf(pages) : pagesToSvg(pages, fontFaceCss()));
     if (call.json) printJson({ out, pages: pages.length, broken });
     else {
       printLines([`${out}: ${pages.length} pages.`, ...broken.map((each) => `  Careful: ${each.message}`)]);
