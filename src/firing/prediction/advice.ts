@@ -156,7 +156,7 @@ function cost(addedHours: number, addedKWh: number): string {
   const minutes = Math.round(addedHours * 60);
   const kWh = Math.round(addedKWh * 10) / 10;
   const parts = [
-    ...(minutes === 0 ? [] : [`${Math.abs(minutes)} minutes ${minutes > 0 ? "longer" : "shorter"}`]),
+    ...(minutes === 0 ? [] : [`${Math.abs(minutes)} min ${minutes > 0 ? "longer" : "shorter"}`]),
     ...(kWh === 0 ? [] : [`${Math.abs(kWh)} kWh ${kWh > 0 ? "more" : "less"}`]),
   ];
   return parts.length === 0 ? "" : `, for ${parts.join(" and ")}`;

@@ -60,17 +60,22 @@ export interface PredictInput {
   readonly probeOffsetC?: number | undefined;
 }
 
-/** Foretells a firing: the programme run through the kiln with this load, and its cooling. */
-export function predict(input: PredictInput): Prediction {
-  const { kiln, load, programme } = input;
+/** Only the firing itself, nothing read off it: for trying many programmes. */
+export function simulate({ kiln, load, programme, probeHeightM, probeOffsetC = 0 }: PredictInput): SimulatedFiring {
   const network = kilnNetwork(kiln, load);
-  const firing = fire(network, programme, {
-    probeZone: network.zoneAt(input.probeHeightM ?? kiln.depthM / 2),
-    probeOffsetC: input.probeOffsetC ?? 0,
+  return fire(network, programme, {
+    probeZone: network.zoneAt(probeHeightM ?? kiln.depthM / 2),
+    probeOffsetC,
     powerW: kiln.powerW,
     startC: kiln.roomC,
     coolToC: 50,
   });
+}
+
+/** Foretells a firing: the programme run through the kiln with this load, and its cooling. */
+export function predict(input: PredictInput): Prediction {
+  const { kiln, programme } = input;
+  const firing = simulate(input);
   const { minutes, probeC } = firing;
   const probe = heatWork({ minutes, tempC: probeC });
   const levels = firing.levelC.map((tempC, level): LevelPrediction => {
