@@ -1,5 +1,7 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import type { StudioStore } from "../../studio/records/store.ts";
+import { applyWareImport, previewWareImport } from "../../studio/records/ware-csv/preview-ware-import.ts";
+import { writeWareCsv } from "../../studio/records/ware-csv/write-ware-csv.ts";
 import * as sample from "./sample-records.ts";
 
 /** A database to hold the contract against. */
@@ -255,6 +257,45 @@ export function storeContract(name: string, place: () => ContractPlace): void {
       await Promise.all(Array.from({ length: 12 }, up));
       expect((await store.read((records) => records.loads.get("load-1")))?.version).toBe(13);
     });
+
+    test("an import of ware does what its preview said; one that was overtaken does nothing", async () => {
+      await store.write(sample.fillStudio);
+      let ids = 0;
+      const preview = (text: string) =>
+        store.read(async (records) =>
+          previewWareImport(text, {
+            ware: await records.ware.list(),
+            clayBodies: await records.clayBodies.list(),
+            glazes: await records.glazes.list(),
+            stage: "greenware",
+            newId: () => `new-${++ids}`,
+            now: sample.LATER,
+          }),
+        );
+      const text =
+        "id,name,count,diameterMm,heightMm\nware-1,espresso cup,4,70,65.5\n,jar,3,90,100\n,jar,none,90,100\n";
+      const [first, second] = [await preview(text), await preview(text)];
+      expect(first.rows.map(({ what }) => what)).toEqual(["changed", "new", "refused"]);
+      await store.write((records) => applyWareImport(records, first));
+      const after = (await look()).ware;
+      expect(after.map(({ id, ware }) => [id, ware.name, ware.count])).toEqual([
+        ["ware-1", "espresso cup", 4],
+        ["ware-2", "bowl", 2],
+        ["new-1", "jar", 3],
+      ]);
+      await expect(store.write((records) => applyWareImport(records, second))).rejects.toEqual(
+        refusal("changed-since"),
+      );
+      expect((await look()).ware).toEqual(after);
+      expect((await preview(await listed())).rows.map(({ what }) => what)).toEqual(["same", "same", "same"]);
+    });
+    const listed = () =>
+      store.read(async (records) =>
+        writeWareCsv(await records.ware.list(), {
+          clayBodies: await records.clayBodies.list(),
+          glazes: await records.glazes.list(),
+        }),
+      );
 
     test("looking changes nothing", async () => {
       await store.write(sample.fillStudio);
