@@ -6,8 +6,8 @@ export type Jacobian = readonly Float64Array[];
 
 /** A step in sigmas of the priors: far above the stepping error of the model, well below what bends the answer. */
 const DIFFERENCE = 0.05;
-const MOST_ROUNDS = 15;
-const MOST_TRIALS = 40;
+const MOST_ROUNDS = 30;
+const MOST_TRIALS = 60;
 const FIRST_DAMPING = 1e-3;
 const STILL = 1e-3;
 /** No parameter moves by more than this many sigmas in a round: far off, the slopes there say little. */
@@ -40,7 +40,8 @@ export function leastSquares(residuals: Residuals, size: number): LeastSquares {
     const there = residuals(next);
     const won = cost - squares(there) - squares(next);
     if (squares(step) < STILL && Math.abs(won) < STILL * (1 + cost)) {
-      return { point, residuals: found, jacobian, rounds, settled: true };
+      const better = won > 0;
+      return { point: better ? next : point, residuals: better ? there : found, jacobian, rounds, settled: true };
     }
     if (!(won > 0)) {
       damping *= harder;

@@ -13,7 +13,7 @@ export function statements(calibration: Omit<Calibration, "notes">): string[] {
   if (kinds.size <= 1 && kinds.has("temperature")) {
     const most = [...parameters].sort((a, b) => a.left - b.left)[0] as (typeof parameters)[number];
     notes.push(
-      `A controlled ramp alone teaches almost nothing: the controller keeps the probe on its programme whatever walls and load are. Best known is ${most.label}, still as unsure as ${percent(most.left)} of what was believed before.`,
+      `A controlled ramp alone teaches almost nothing: the controller keeps the probe on its programme whatever walls and load are, and all it shows is that the kiln keeps up. Best known is ${most.label}, still as unsure as ${percent(most.left)} of what was believed before.`,
     );
   }
   const learned = parameters.filter((each) => each.left <= MUCH_LEARNED);

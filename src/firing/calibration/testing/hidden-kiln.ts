@@ -7,7 +7,7 @@ import { PROGRAMME_FORMAT, type Programme } from "../../programme/programme.ts";
 import { type FireOptions, fire, type SimulatedFiring } from "../../thermal/fire.ts";
 import { type KilnNetwork, kilnNetwork, type ThermalKiln, type ThermalLoad } from "../../thermal/kiln-network.ts";
 import { type FiringEvidence, NOISE, type ShelfCone } from "../evidence.ts";
-import { PARAMETERS, type ParameterValues, valuesFromSteps, withValues } from "../parameters.ts";
+import { AT_REST, PARAMETERS, type ParameterValues, valuesFromSteps, withValues } from "../parameters.ts";
 
 /** A small kiln as its owner would describe it: 57 L, 64 mm of brick, 6 kW (firing.md's reference case). */
 export const DESCRIBED_KILN: ThermalKiln = {
@@ -94,6 +94,12 @@ export function hiddenKiln(chance: Chance): HiddenKiln {
 const canFire = (kiln: HiddenKiln, fired: Programme): boolean =>
   !fire(kiln.network, fired, { ...optionsOf(kiln), fixedStepS: 300 }).trouble.some((each) => each.kind === "stalled");
 
+/** The kiln just as it is described. */
+export const plainKiln = (): HiddenKiln => kilnOf(AT_REST);
+
+/** Chance without any: every error is nought. */
+export const NO_ERRORS: Chance = { next: () => 0.25, below: () => 0 };
+
 function drawn(chance: Chance): HiddenKiln {
   const steps = Float64Array.from(PARAMETERS, () => {
     for (;;) {
@@ -101,7 +107,10 @@ function drawn(chance: Chance): HiddenKiln {
       if (Math.abs(step) <= 2) return step;
     }
   });
-  const values = valuesFromSteps(steps, {});
+  return kilnOf(valuesFromSteps(steps, {}));
+}
+
+function kilnOf(values: ParameterValues): HiddenKiln {
   const { kiln, load, probeOffsetC } = withValues(DESCRIBED_KILN, DESCRIBED_LOAD, values);
   const coarse = kilnNetwork(kiln, load);
   const columns = coarse.network.columns.map((column) => ({
