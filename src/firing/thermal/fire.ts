@@ -19,9 +19,12 @@ export interface SimulatedFiring {
   readonly steps: number;
 }
 
-/** Where the kiln could not do what the programme asks. */
+/**
+ * Where the kiln could not do what the programme asks: it fell behind a ramp and came later; it stood still at full power and
+ * was shut off; it stood still with its elements off above a falling target; the programme takes more than a week.
+ */
 export interface Trouble {
-  readonly kind: "behind" | "stalled" | "still-hot";
+  readonly kind: "behind" | "stalled" | "still-hot" | "too-long";
   readonly segment: number;
   readonly tempC: number;
   readonly atMin: number;
@@ -46,11 +49,17 @@ const STEP_ERROR_K = 0.25;
 const SHORTEST_S = 2;
 const LONGEST_S = 900;
 const MOST_STEPS = 20_000;
-/** Rising slower than this at full power is standing still. */
+/** Rising slower than this at full power, or falling slower than this without any, is standing still. */
 const STALL_C_PER_HOUR = 4;
+/** As near as this to a target is there. */
+const ARRIVED_C = 0.02;
+const LONGEST_FIRING_S = 7 * 86400;
 const BEHIND_C = 8;
 
-/** Fires a programme in a kiln, then lets it cool. Never more than a week. */
+/**
+ * Fires a programme in a kiln, then lets it cool; a week at most of each. Where the kiln cannot go on, the firing ends there
+ * and `trouble` says why.
+ */
 export function fire(kiln: KilnNetwork, programme: Programme, options: FireOptions): SimulatedFiring {
   const solver = new HeatSolver(kiln.network, options.startC);
   const heldAtStart = solver.heldJ();
@@ -97,6 +106,7 @@ export function fire(kiln: KilnNetwork, programme: Programme, options: FireOptio
     }
   };
 
+  const tooLong = (): boolean => rows.count > MOST_STEPS || seconds > LONGEST_FIRING_S;
   let stopped = false;
   for (const [index, segment] of programme.segments.entries()) {
     if (stopped) break;
@@ -109,14 +119,25 @@ export function fire(kiln: KilnNetwork, programme: Programme, options: FireOptio
     let behind = false;
     let checkedAt = seconds;
     let checkedC = probe();
+    const facts = (managedCPerHour: number): Omit<Trouble, "kind"> => ({
+      segment: index,
+      tempC: probe(),
+      atMin: seconds / 60,
+      askedCPerHour: rate,
+      managedCPerHour: Math.abs(managedCPerHour),
+    });
+    const stop = (kind: Trouble["kind"], managedCPerHour: number): void => {
+      trouble.push({ kind, ...facts(managedCPerHour) });
+      stopped = true;
+    };
     const wantedAt = (at: number): number =>
       at >= rampS ? segment.targetC : from + ((segment.targetC - from) * at) / rampS;
     for (;;) {
       const left = rampS - spent;
       const short = rising ? segment.targetC - probe() : probe() - segment.targetC;
-      if (left <= 1e-6 && short <= 0.25) break;
-      if (rows.count > MOST_STEPS) {
-        stopped = true;
+      if (left <= 1e-6 && short <= ARRIVED_C) break;
+      if (tooLong()) {
+        stop("too-long", rows.paceCPerSecond() * 3600);
         break;
       }
       // Once the ramp is over but the kiln is not there, the step is cut to where it will be.
@@ -126,20 +147,14 @@ export function fire(kiln: KilnNetwork, programme: Programme, options: FireOptio
       if (seconds - checkedAt < 1200) continue;
       const managed = ((probe() - checkedC) / (seconds - checkedAt)) * 3600;
       const lag = rising ? wantedAt(spent) - probe() : probe() - wantedAt(spent);
-      const facts = {
-        segment: index,
-        tempC: probe(),
-        atMin: seconds / 60,
-        askedCPerHour: rate,
-        managedCPerHour: Math.abs(managed),
-      };
-      if (rising && !behind && lag > BEHIND_C && solver.watts >= options.powerW * 0.999) {
+      const full = solver.watts >= options.powerW * 0.999;
+      if (rising && !behind && lag > BEHIND_C && full) {
         behind = true;
-        if (rate !== null) trouble.push({ kind: "behind", ...facts });
+        if (rate !== null) trouble.push({ kind: "behind", ...facts(managed) });
       }
-      if (rising && solver.watts >= options.powerW * 0.999 && managed < STALL_C_PER_HOUR && lag > BEHIND_C) {
-        trouble.push({ kind: "stalled", ...facts });
-        stopped = true;
+      const still = (rising ? managed : -managed) < STALL_C_PER_HOUR && (lag > BEHIND_C || left <= 1e-6);
+      if (still && (rising ? full : solver.watts <= options.powerW * 0.001)) {
+        stop(rising ? "stalled" : "still-hot", managed);
         break;
       }
       checkedAt = seconds;
@@ -147,13 +162,18 @@ export function fire(kiln: KilnNetwork, programme: Programme, options: FireOptio
     }
     if (stopped) break;
     let held = 0;
-    while (segment.holdMin * 60 - held > 1e-6) held += advance(segment.holdMin * 60 - held, () => segment.targetC);
+    while (segment.holdMin * 60 - held > 1e-6) {
+      held += advance(segment.holdMin * 60 - held, () => segment.targetC);
+      if (!tooLong()) continue;
+      stop("too-long", 0);
+      break;
+    }
   }
   const shutOffMin = seconds / 60;
   demand.steer = false;
   demand.watts = 0;
   const hottest = (): number => surfaces.reduce((most, node) => Math.max(most, solver.tempC[node] as number), probe());
-  while (hottest() > options.coolToC && seconds < shutOffMin * 60 + 7 * 86400 && rows.count < 2 * MOST_STEPS) {
+  while (hottest() > options.coolToC && seconds < shutOffMin * 60 + LONGEST_FIRING_S && rows.count < 2 * MOST_STEPS) {
     advance(LONGEST_S, () => options.coolToC);
   }
   const balance = solver.heldJ() - heldAtStart - solver.givenJ + solver.lostJ;
