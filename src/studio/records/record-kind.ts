@@ -1,4 +1,5 @@
 import type { Static, TObject } from "typebox";
+import { Compile, type Validator } from "typebox/compile";
 import { BadInput } from "../../measures/bad-input.ts";
 import { readBySchema } from "../../measures/read-schema.ts";
 import { checkDay, checkId, checkKeepable, checkMoment } from "./fields.ts";
@@ -43,7 +44,8 @@ export function readRecord<Schema extends TObject>(
   value: unknown,
   path: string,
 ): Static<Schema> {
-  const record = readBySchema(kind.schema, value, path);
+  // Compiled, the question takes a hundredth of the time; the long way round finds the words where the answer is no.
+  const record = fits(kind.schema, value) ? (value as Static<Schema>) : readBySchema(kind.schema, value, path);
   for (const [name, field] of Object.entries(record as Record<string, unknown>)) {
     if (typeof field === "string") checkText(heldBy(kind, name), field, path === "" ? name : `${path}.${name}`);
   }
@@ -56,6 +58,14 @@ const checkText = (holds: string | undefined, text: string, path: string): void 
   else if (holds === "day") checkDay(text, path);
   else checkKeepable(text, path);
 };
+
+const compiled = new WeakMap<TObject, Validator>();
+
+function fits(schema: TObject, value: unknown): boolean {
+  const validator = compiled.get(schema) ?? Compile(schema);
+  compiled.set(schema, validator);
+  return validator.Check(value);
+}
 
 interface Field {
   readonly holds?: string;
