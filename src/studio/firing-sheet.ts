@@ -5,6 +5,7 @@ import type { Programme } from "../firing/programme/programme.ts";
 import type { LoadRequest } from "../loading/load-request.ts";
 import type { TemperatureUnits } from "../measures/temperature.ts";
 import type { FiringSheet } from "../sheets/firing/firing-pages.ts";
+import { type FiringStart, moneyText } from "./firing-start.ts";
 import type { Foretold } from "./foretell.ts";
 
 /** Cones this close to falling are drawn; a dozen cones that fell long before the top would crowd the chart. */
@@ -17,7 +18,11 @@ export function firingSheet(
   request: LoadRequest,
   programme: Programme,
   foretold: Foretold,
-  options: { readonly units: TemperatureUnits; readonly pricePerKWh: number | null },
+  options: {
+    readonly units: TemperatureUnits;
+    readonly pricePerKWh: number | null;
+    readonly start?: FiringStart | null | undefined;
+  },
 ): FiringSheet {
   const { prediction, assumed, advice } = foretold;
   const { firing } = prediction;
@@ -49,10 +54,7 @@ export function firingSheet(
     },
     hours: prediction.hours,
     kWh: prediction.kWh,
-    cost:
-      options.pricePerKWh === null
-        ? null
-        : `${(options.pricePerKWh * prediction.kWh).toFixed(2)}, at ${options.pricePerKWh} for each`,
+    cost: costText(prediction.kWh, options),
     peakC: prediction.peakC,
     levels: prediction.levels.map((level) => ({
       level: level.level,
@@ -69,6 +71,14 @@ export function firingSheet(
     advice,
     notes: [...assumed, ...prediction.warnings],
   };
+}
+
+function costText(
+  kWh: number,
+  { pricePerKWh, start }: { readonly pricePerKWh: number | null; readonly start?: FiringStart | null | undefined },
+): string | null {
+  if (start) return `${moneyText(start.cost.total, start.currency)} by its tariff`;
+  return pricePerKWh === null ? null : `${(pricePerKWh * kWh).toFixed(2)} at ${pricePerKWh} a kWh`;
 }
 
 function coneText(level: LevelPrediction): string {

@@ -1,13 +1,19 @@
+import type { ConeName } from "../firing/cones/cone.ts";
+import { adviceOf } from "../firing/prediction/advice-of.ts";
 import { type Prediction, predict } from "../firing/prediction/predict.ts";
 import type { Programme } from "../firing/programme/programme.ts";
 import type { LoadPlan } from "../loading/load-plan.ts";
 import type { LoadRequest } from "../loading/load-request.ts";
-import { thermalKiln, thermalLoad } from "./thermal-load.ts";
+import { mayTrade } from "./may-trade.ts";
+import { coneWanted, plannedFiring } from "./planned-firing.ts";
 
 /** A prediction for a planned load, and what was taken for granted to make it. */
 export interface Foretold {
   readonly prediction: Prediction;
+  /** The cone it was held against: the programme's, or the one all the ware asks for. */
+  readonly cone: ConeName | null;
   readonly assumed: readonly string[];
+  /** What would bring the cone down or even the load out, each tried in this kiln with this load. */
   readonly advice: readonly string[];
 }
 
@@ -16,6 +22,7 @@ export interface Foretold {
  *
  * @param request the request the plan answers
  * @param options the room's temperature in °C
+ * @throws BadInput where the programme names a cone that is none
  */
 export function foretell(
   request: LoadRequest,
@@ -23,20 +30,10 @@ export function foretell(
   programme: Programme,
   options: { readonly roomC: number },
 ): Foretold {
-  const { kiln, assumed } = thermalKiln(request, options.roomC);
-  const green = programme.kind === "bisque" || programme.kind === "once-fired";
-  const load = thermalLoad(request, plan, green);
-  const probe = request.kiln.probes[0];
-  const prediction = predict({
-    kiln,
-    load,
-    programme,
-    probeHeightM: probe === undefined ? undefined : probe.heightMm / 1000,
-  });
-  const notes = [...assumed];
-  if (probe === undefined) notes.push("No probe is given: the programme is steered at the middle of the chamber.");
-  if (request.ware.some((ware) => ware.massKg === null))
-    notes.push("Ware is weighed by its size, its walls taken 6 mm thick.");
-  if (green) notes.push("Raw ware is taken bone dry, with 1 % of water left in it.");
-  return { prediction, assumed: notes, advice: [] };
+  const cone = coneWanted(request, plan, programme);
+  const { setting, assumed } = plannedFiring(request, plan, programme.kind, options.roomC);
+  const input = { ...setting, programme };
+  const prediction = predict(input);
+  const advice = adviceOf(input, prediction, cone, mayTrade(request, plan)).map(({ sentence }) => sentence);
+  return { prediction, cone: cone ?? null, assumed, advice };
 }

@@ -113,7 +113,7 @@ export function wornShareAtLimit(
   };
   if (!still(0)) return null;
   const ends = whereReached((worn) => (still(worn) ? 0 : 1), 1, 0, MOST_WORN, 0.005);
-  return ends === null ? MOST_WORN : ends - 0.005;
+  return ends === null ? MOST_WORN : Math.max(0, ends - 0.005);
 }
 
 const climbTo = (targetC: number, holdMin: number): Programme => ({
