@@ -9,6 +9,7 @@ import { marginInsideMm } from "../../src/loading/solids/plan-distance.ts";
 import { type Solid, solidDistanceMm, solidOf, widestMm } from "../../src/loading/solids/upright.ts";
 import { wareSolid } from "../../src/loading/solids/ware-solid.ts";
 import { pieceMassKg } from "../../src/ware/mass.ts";
+import { pieceSolid } from "../../src/ware/solid.ts";
 import type { Ware } from "../../src/ware/ware.ts";
 import { type LaidShelf, type PostPlaces, probeSolids } from "./furniture-by-hand.ts";
 
@@ -77,7 +78,7 @@ export class LevelByHand {
         if (away < 0) continue;
         const x = Math.round(away * Math.cos((angle * Math.PI) / 180) * 1000) / 1000;
         const y = Math.round(away * Math.sin((angle * Math.PI) / 180) * 1000) / 1000;
-        if (this.plainlyTaken(x, y, sureRadiusMm(ware))) continue;
+        if (this.plainlyTaken(x, y, ware)) continue;
         for (const turn of turns) {
           const turnDeg = arm ? angle + turn - arm.angleDeg : 0;
           const solid = wareSolid(ware, x, y, turnDeg, this.topMm);
@@ -90,16 +91,21 @@ export class LevelByHand {
     return false;
   }
 
-  /** A quick no: so near another piece or a post that even their straight sides would meet. */
-  private plainlyTaken(x: number, y: number, sureMm: number): boolean {
+  /** A quick no: so near another piece that at some height the two would come too close. */
+  private plainlyTaken(x: number, y: number, ware: Ware): boolean {
     const { gapMm } = this.request.rules;
-    for (const { placement, ware } of this.standing) {
-      const least = sureMm + sureRadiusMm(ware) + gapMm;
+    const own = sections(ware);
+    for (const { placement, ware: other } of this.standing) {
       const dx = x - placement.xMm;
       const dy = y - placement.yMm;
-      if (dx * dx + dy * dy < least * least) return true;
+      const theirs = sections(other);
+      for (let i = 0; i < own.length; i++) {
+        if (own[i]! < 0 || theirs[i]! < 0) continue;
+        const least = own[i]! + theirs[i]! + gapMm;
+        if (dx * dx + dy * dy < least * least) return true;
+      }
     }
-    return this.postsAbove.some((post) => Math.hypot(x - post.x, y - post.y) < sureMm + gapMm);
+    return this.postsAbove.some((post) => Math.hypot(x - post.x, y - post.y) < own[0]! + gapMm);
   }
 
   private mayStand(solid: Solid): boolean {
@@ -147,5 +153,24 @@ export class LevelByHand {
   }
 }
 
-/** The radius a piece has from the shelf's face up; zero where a profile or a cookie makes that another question. */
-const sureRadiusMm = (ware: Ware): number => (ware.profile || ware.cookie ? 0 : ware.diameterMm / 2);
+const SECTION_HEIGHTS_MM = [0.5, 3, 6, 12, 20, 35, 50, 75, 100, 150];
+const known = new WeakMap<Ware, Float64Array>();
+
+/** A piece's radius at some heights above the shelf; below zero where it does not reach so high. */
+function sections(ware: Ware): Float64Array {
+  const found = known.get(ware) ?? Float64Array.from(SECTION_HEIGHTS_MM, (height) => radiusAtMm(ware, height));
+  known.set(ware, found);
+  return found;
+}
+
+function radiusAtMm(ware: Ware, height: number): number {
+  const { rings, cookie } = pieceSolid(ware);
+  let radius = cookie && height <= cookie.topMm ? cookie.radiusMm : -1;
+  for (let i = 0; i + 1 < rings.length; i++) {
+    const [low, lowOut] = rings[i]!;
+    const [high, highOut] = rings[i + 1]!;
+    if (height < low || height > high || high === low) continue;
+    radius = Math.max(radius, lowOut + ((highOut - lowOut) * (height - low)) / (high - low));
+  }
+  return radius;
+}
