@@ -2,7 +2,7 @@ import { celsiusFromFahrenheit } from "../../measures/temperature.ts";
 import type { LogColumn, LogTable } from "./log-columns.ts";
 import type { LogOptions, LogQuestion } from "./log-reading.ts";
 import { hasNumbers, numbersOf, probeColumns } from "./probe-columns.ts";
-import { unitOf } from "./temperature-unit.ts";
+import { refuseWrongUnit, unitOf } from "./temperature-unit.ts";
 
 export interface ProbeColumn {
   readonly name: string;
@@ -26,13 +26,15 @@ export function logTemperatures(table: LogTable, options: LogOptions): LogTemper
   if (typeof unit !== "string" && "kind" in unit) return unit;
   const named = typeof unit === "string" ? unit : unit.unit;
   const notes = typeof unit === "string" ? [] : [unit.note];
-  const probes = raw.map(({ column, values, unit: own }) => ({
-    name: column.name,
-    place: column.place,
-    tempC: values.map((value) =>
-      inRange((own ?? column.temperatureUnit ?? named) === "F" ? celsiusFromFahrenheit(value) : value),
-    ),
-  }));
+  const probes = raw.map(({ column, values, unit: own }) => {
+    const unit = own ?? column.temperatureUnit ?? named;
+    refuseWrongUnit(column.name, unit, values);
+    return {
+      name: column.name,
+      place: column.place,
+      tempC: values.map((value) => inRange(unit === "F" ? celsiusFromFahrenheit(value) : value)),
+    };
+  });
   const others = table.columns.filter((column) => isOther(column, columns) && hasNumbers(table.rows, column));
   if (others.length > 0) {
     notes.push(

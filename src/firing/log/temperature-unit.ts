@@ -58,6 +58,29 @@ export function unitOf(
   };
 }
 
+/** More readings than one spike has. */
+const TOO_MANY = 4;
+
+/**
+ * Makes sure a column does not hold another unit than its name says: readings far hotter than any kiln, too many for a
+ * broken contact.
+ *
+ * @throws BadInput naming the column, how hot it would be, and what that is in the other unit
+ */
+export function refuseWrongUnit(name: string, unit: "C" | "F", values: Float64Array): void {
+  const inC = (value: number): number => (unit === "F" ? celsiusFromFahrenheit(value) : value);
+  const hottest = values.filter((value) => value < NO_READING && inC(value) > HOTTEST_C).map(inC);
+  if (hottest.length < TOO_MANY) return;
+  const peakC = hottest.reduce((most, each) => Math.max(most, each), HOTTEST_C);
+  const otherwise = unit === "C" ? `; if these are °F, it is ${Math.round(celsiusFromFahrenheit(peakC))} °C` : "";
+  throw new BadInput({
+    code: "wrong-unit",
+    path: name,
+    found: `${hottest.length} readings up to ${Math.round(peakC)} °C`,
+    expected: `a kiln's temperatures, up to ${HOTTEST_C} °C${otherwise}: name the column for the unit it holds`,
+  });
+}
+
 function writtenUnit(table: LogTable): "C" | "F" | null {
   const unitColumn = table.columns.find((column) => /^units?$/i.test(column.name));
   const said = unitColumn
