@@ -16,6 +16,8 @@ export interface Material {
     readonly toC: number;
     readonly joulesPerKg: number;
   }[];
+  /** What it is for good once all of it has been above a temperature: water driven off does not come back as it cools. */
+  readonly fired?: { readonly aboveC: number; readonly as: Material };
 }
 
 /** The even grid that the solver's tables stand on. */

@@ -77,6 +77,20 @@ export const STONEWARE: Material = {
 /** Free water left in ware that is called dry: a common allowance. Common practice, no source. */
 export const DRY_WARE_WATER = 0.01;
 
+const QUARTZ = { name: "quartz", fromC: 565, toC: 581, joulesPerKg: 0.25 * 10e3 } as const;
+
+/** Greenware once it is fired: its water is gone for good; quartz turns, and gives its heat back, every time. */
+export const FIRED_GREENWARE: Material = {
+  name: "greenware, fired",
+  source:
+    "as greenware, its water gone; quartz 0.25 of the body, 573 °C, 10 kJ/kg (6–15, from memory), reversible (Dodd & Murfin, Dictionary of Ceramics)",
+  validC: [40, 1100],
+  densityKgPerM3: 1850,
+  conductivity: [[20, 0.6]],
+  specificHeat: firedClayHeat,
+  reactions: [QUARTZ],
+};
+
 /**
  * Greenware: the clay's own heat, the water left in it driven off below and at boiling, the water of the clay minerals
  * between 450 and 650 °C, and quartz turning at 573 °C.
@@ -85,18 +99,16 @@ export const DRY_WARE_WATER = 0.01;
  */
 export function greenware(waterShare: number): Material {
   return {
+    ...FIRED_GREENWARE,
     name: "greenware",
     source:
-      "density and k of dry clay from memory; water 2.26 MJ/kg (steam tables); kaolinite 0.5 of the body, 450–650 °C, 550 kJ/kg (middle of 450–650, from memory); quartz 0.25 of the body, 573 °C, 10 kJ/kg (6–15, from memory)",
-    validC: [40, 1100],
-    densityKgPerM3: 1850,
-    conductivity: [[20, 0.6]],
-    specificHeat: firedClayHeat,
+      "density and k of dry clay from memory; water 2.26 MJ/kg (steam tables); kaolinite 0.5 of the body, 450–650 °C, 550 kJ/kg (middle of 450–650, from memory); quartz as fired",
     reactions: [
       { name: "drying", fromC: 80, toC: 110, joulesPerKg: waterShare * 2.26e6 },
       { name: "chemical water", fromC: 450, toC: 650, joulesPerKg: 0.5 * 550e3 },
-      { name: "quartz", fromC: 565, toC: 581, joulesPerKg: 0.25 * 10e3 },
+      QUARTZ,
     ],
+    fired: { aboveC: 650, as: FIRED_GREENWARE },
   };
 }
 

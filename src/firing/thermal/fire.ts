@@ -112,6 +112,7 @@ export function fire(kiln: KilnNetwork, programme: Programme, options: FireOptio
     if (stopped) break;
     const from = index === 0 ? probe() : (programme.segments[index - 1] as Programme["segments"][number]).targetC;
     const rising = segment.targetC >= from;
+    if (!rising) solver.settleFired();
     const rate = segment.rateCPerHour;
     const rampS = rate === null ? 0 : (Math.abs(segment.targetC - from) / rate) * 3600;
     demand.steer = true;
@@ -172,6 +173,7 @@ export function fire(kiln: KilnNetwork, programme: Programme, options: FireOptio
   const shutOffMin = seconds / 60;
   demand.steer = false;
   demand.watts = 0;
+  solver.settleFired();
   const hottest = (): number => surfaces.reduce((most, node) => Math.max(most, solver.tempC[node] as number), probe());
   while (hottest() > options.coolToC && seconds < shutOffMin * 60 + LONGEST_FIRING_S && rows.count < 2 * MOST_STEPS) {
     advance(LONGEST_S, () => options.coolToC);

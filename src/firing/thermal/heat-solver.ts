@@ -86,7 +86,7 @@ export class HeatSolver {
 
   /** All heat held, joules, from where the tables begin: differences have a meaning. */
   heldJ(): number {
-    let sum = 0;
+    let sum = this.keptForGoodJ;
     for (let c = 0; c < this.flat.area.length; c++) {
       const area = this.flat.area[c] as number;
       for (let i = this.flat.start[c] as number; i < (this.flat.start[c + 1] as number); i++)
@@ -94,6 +94,40 @@ export class HeatSolver {
     }
     return sum;
   }
+
+  /**
+   * Turns what has been fired right through into what it is from then on: clay that has lost its water does not take it
+   * up again as it cools. The heat that went into that stays counted.
+   */
+  settleFired(): void {
+    const { flat, properties, heat, tempC } = this;
+    for (let c = 0; c < flat.area.length; c++) {
+      const from = flat.start[c] as number;
+      const to = flat.start[c + 1] as number;
+      const raw = flat.lowMaterial[from] as number;
+      const fired = flat.firedAs[raw] as number;
+      if (fired < 0) continue;
+      let through = true;
+      for (let i = from; i < to; i++) {
+        if (flat.lowMaterial[i] !== raw || (tempC[i] as number) < (flat.firedAboveC[raw] as number)) through = false;
+      }
+      if (!through) continue;
+      properties.lookUp(tempC);
+      const before = properties.content.slice(from, to);
+      flat.lowMaterial.fill(fired, from, to);
+      flat.highMaterial.fill(fired, from, to);
+      flat.cellMaterial.fill(fired, from, to - 1);
+      properties.lookUp(tempC);
+      for (let i = from; i < to; i++) {
+        const taken = (before[i - from] as number) - (properties.content[i] as number);
+        heat[i] = (heat[i] as number) - taken;
+        this.keptForGoodJ += taken * (flat.area[c] as number);
+      }
+    }
+  }
+
+  /** Heat that changed clay for good, joules. */
+  private keptForGoodJ = 0;
 
   /** Goes on by `seconds`, giving what the demand asks; what was given is in `watts` and `givenJ`. */
   step(seconds: number, demand: Demand): void {

@@ -58,6 +58,9 @@ export interface FlatNetwork {
   /** The cell from node i to node i + 1: its material and thickness. */
   readonly cellMaterial: Int32Array;
   readonly cellMetres: Float64Array;
+  /** For each material, what it is once fired above a temperature, or -1; and that temperature. */
+  readonly firedAs: Int32Array;
+  readonly firedAboveC: Float64Array;
 }
 
 export function flatten(network: Network): FlatNetwork {
@@ -94,13 +97,17 @@ export function flatten(network: Network): FlatNetwork {
     start,
     area: Float64Array.from(network.columns, (column) => column.areaM2),
     tables: materials.map(materialTable),
+    firedAs: Int32Array.from(materials, (each) => (each.fired ? materials.indexOf(each.fired.as) : -1)),
+    firedAboveC: Float64Array.from(materials, (each) => each.fired?.aboveC ?? Number.POSITIVE_INFINITY),
     ...flat,
   };
 }
 
 function cells(column: Column, materials: Material[]): { material: number; metres: number }[] {
   return column.layers.flatMap((layer) => {
-    if (!materials.includes(layer.material)) materials.push(layer.material);
+    for (const each of [layer.material, layer.material.fired?.as]) {
+      if (each && !materials.includes(each)) materials.push(each);
+    }
     const material = materials.indexOf(layer.material);
     const growth = layer.growth ?? 1;
     const sizes = Array.from({ length: layer.cells }, (_, i) => growth ** i);
