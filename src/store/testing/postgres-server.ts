@@ -81,9 +81,10 @@ function installPrograms(): { folder: string } | string {
   if (!isRoot()) return `${missing}, and only root can install it`;
   if (spawnSync("apt-get", ["--version"]).status !== 0) return `${missing}, and no apt-get to install it with`;
   const env = { ...process.env, DEBIAN_FRONTEND: "noninteractive" };
-  const apt = (...words: string[]) => spawnSync("apt-get", ["-q", "-y", ...words], { env, encoding: "utf8" });
-  apt("update");
-  const done = apt("install", "--no-install-recommends", "postgresql");
+  // Test files run at once, and apt-get lets only one in: the others wait, and then find it done.
+  const install = "apt-get -q -y update; apt-get -q -y install --no-install-recommends postgresql";
+  const lock = join(tmpdir(), "studio-postgres-install.lock");
+  const done = spawnSync("flock", [lock, "sh", "-c", install], { env, encoding: "utf8" });
   return findPrograms() ?? `${missing}, and apt-get could not install it: ${done.stderr}`;
 }
 

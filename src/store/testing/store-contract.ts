@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import type { StudioStore } from "../../studio/records/store.ts";
-import { applyWareImport, previewWareImport } from "../../studio/records/ware-csv/preview-ware-import.ts";
+import { applyWareImport } from "../../studio/records/ware-csv/apply-ware-import.ts";
+import { previewWareImport } from "../../studio/records/ware-csv/preview-ware-import.ts";
 import { writeWareCsv } from "../../studio/records/ware-csv/write-ware-csv.ts";
 import * as sample from "./sample-records.ts";
 
