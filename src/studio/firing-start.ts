@@ -1,5 +1,5 @@
 import type { Prediction } from "../firing/prediction/predict.ts";
-import { type BestStart, bestStart } from "../firing/tariff/best-start.ts";
+import { type BestStart, bestStart, checkSpan } from "../firing/tariff/best-start.ts";
 import { type FiringCost, firingCost } from "../firing/tariff/firing-cost.ts";
 import { instantOf } from "../firing/tariff/instant.ts";
 import type { Tariff } from "../firing/tariff/tariff.ts";
@@ -37,8 +37,8 @@ export interface FiringStart {
  * @throws BadInput naming the option
  */
 export function checkStart(tariff: Tariff, { start, until, openBy, openFrom }: StartQuestion): void {
-  instantOf(start, tariff.timeZone, "--start");
-  if (until !== undefined) instantOf(until, tariff.timeZone, "--until");
+  const startMs = instantOf(start, tariff.timeZone, "--start");
+  if (until !== undefined) checkSpan(startMs, instantOf(until, tariff.timeZone, "--until"), "--until", start, until);
   if (openBy !== undefined) minutesOfDay(openBy, "--open-by");
   if (openFrom !== undefined) minutesOfDay(openFrom, "--open-from");
 }

@@ -65,14 +65,7 @@ export function bestStart(input: BestStartInput): BestStart {
   const energy = firingEnergy(input.firing);
   const earliestMs = instantOf(input.earliest, tariff.timeZone, "earliest");
   const latestMs = instantOf(input.latest, tariff.timeZone, "latest");
-  if (latestMs < earliestMs || latestMs - earliestMs > LONGEST_SPAN_DAYS * DAY_MS) {
-    throw new BadInput({
-      code: "out-of-range",
-      path: "latest",
-      found: input.latest,
-      expected: `a time after ${input.earliest} and at most ${LONGEST_SPAN_DAYS} days later`,
-    });
-  }
+  checkSpan(earliestMs, latestMs, "latest", input.earliest, input.latest);
   const openMs = openAfterMs(input);
   const deadlineMs =
     input.wanted.kind === "open-by" && openMs !== null
@@ -104,6 +97,17 @@ export function bestStart(input: BestStartInput): BestStart {
     dearest: choice(dearest),
     tried: choices.length,
   };
+}
+
+/** @throws BadInput where a span of starts ends before it begins, or is longer than a month */
+export function checkSpan(earliestMs: number, latestMs: number, path: string, earliest: string, latest: string): void {
+  if (latestMs >= earliestMs && latestMs - earliestMs <= LONGEST_SPAN_DAYS * DAY_MS) return;
+  throw new BadInput({
+    code: "out-of-range",
+    path,
+    found: latest,
+    expected: `a time after ${earliest} and at most ${LONGEST_SPAN_DAYS} days later`,
+  });
 }
 
 function openAfterMs({ openAfterMin, wanted, openHours }: BestStartInput): number | null {
