@@ -3,6 +3,7 @@ import { seededChance } from "../../measures/seeded-chance.ts";
 import { calibrate } from "./calibrate.ts";
 import { calibrationFile, priorsOf, readCalibration, valuesOf } from "./calibration-file.ts";
 import type { FiringEvidence } from "./evidence.ts";
+import { fullPowerStretches } from "./full-power.ts";
 import { measuredFiring } from "./measured-firing.ts";
 import { AT_REST, withValues } from "./parameters.ts";
 import { replay } from "./replay.ts";
@@ -140,6 +141,58 @@ describe("what is missing", () => {
     expect(Math.abs(again.kWh / firing.kWh - 1)).toBeLessThan(0.003);
     const cooling = measured.compared.map(({ at }) => (again.probeC[at] as number) - (measured.tempC[at] as number));
     expect(worstOf(cooling)).toBeLessThan(1);
+  });
+});
+
+describe("reading a log", () => {
+  const weak = hiddenKiln(seededChance(3));
+  const { log, shutOffMin, power } = evidenceOf(weak, fireHidden(weak, programmeAt(0)), seededChance(4));
+
+  it("finds where the elements were on all the time from the programme that was run", () => {
+    // As the controller itself logs it: what it steers by, to the degree.
+    const stretches = [3, 5, 11, 16].flatMap((seed) => {
+      const kiln = hiddenKiln(seededChance(seed));
+      const firing = fireHidden(kiln, programmeAt(0));
+      const own = evidenceOf(kiln, firing, NO_ERRORS);
+      const found = fullPowerStretches(own.log, programmeAt(0));
+      expect(found.length).toBe(own.fullPower.length);
+      for (const { fromMin } of found) {
+        const at = firing.minutes.findIndex((minute) => minute >= fromMin);
+        expect((firing.wantedC[at] as number) - (firing.probeC[at] as number)).toBeLessThan(4);
+      }
+      return own.fullPower.map((shown, i) => [shown, found[i] as typeof shown] as const);
+    });
+    expect(stretches.length).toBe(5);
+    const begins = stretches.map(([shown, found]) => found.fromMin - shown.fromMin);
+    const ends = stretches.map(([shown, found]) => found.toMin - shown.toMin);
+    console.log(`full power found, minutes late: begins ${begins.map(Math.round)}, ends ${ends.map(Math.round)}`);
+    // Never before it was so; late by as long as that kiln takes to fall 3 °C behind.
+    expect(Math.min(...begins)).toBeGreaterThan(-5);
+    expect(worstOf(ends)).toBeLessThan(10);
+    const able = measuredFiring({ log, programme: programmeAt(1) }, DESCRIBED_LOAD, "evidence[0]");
+    expect(able.modes).not.toContain("full");
+  });
+
+  it("finds the shut-off from the peak, or from power that was given after it", () => {
+    const found = measuredFiring({ log }, DESCRIBED_LOAD, "evidence[0]");
+    expect(Math.abs(found.shutOffMin - shutOffMin)).toBeLessThan(10);
+    const late = [...power, { fromMin: shutOffMin, toMin: shutOffMin + 90, shareOn: 0.2 }];
+    const slow = measuredFiring({ log, power: late }, DESCRIBED_LOAD, "evidence[0]");
+    expect(slow.shutOffMin).toBeCloseTo(shutOffMin + 90, 6);
+  });
+
+  it("takes nothing from a gap", () => {
+    const kept = Array.from(log.minutes, (_, i) => i).filter((i) => !(i > 300 && i < 400));
+    const gapped = {
+      minutes: kept.map((i) => log.minutes[i] as number),
+      tempC: kept.map((i) => log.tempC[i] as number),
+    };
+    const found = measuredFiring({ log: gapped, shutOffMin }, DESCRIBED_LOAD, "evidence[0]");
+    const inside = found.compared
+      .map(({ at }) => found.minutes[at] as number)
+      .filter((minute) => minute > 620 && minute < 780);
+    expect(inside).toEqual([]);
+    expect(found.compared.length).toBeGreaterThan(20);
   });
 });
 

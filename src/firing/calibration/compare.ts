@@ -22,7 +22,7 @@ const FLAT_DEG = 88;
 export function compare(firing: MeasuredFiring, replayed: Replay, powerW: number): Comparison[] {
   const comparisons = temperatures(firing, replayed);
   for (const reading of firing.power) {
-    const watts = meanWatts(firing, replayed, reading.fromMin, Math.min(reading.toMin, firing.shutOffMin));
+    const watts = meanWatts(firing, replayed, reading.fromMin, reading.toMin);
     const apart = "shareOn" in reading ? watts / powerW - reading.shareOn : (watts - reading.powerW) / powerW;
     comparisons.push({ kind: "power", apart: apart * 100, inSigmas: apart / NOISE.powerShare });
   }

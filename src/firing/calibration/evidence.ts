@@ -1,4 +1,5 @@
 import type { ConeName } from "../cones/cone.ts";
+import type { Programme } from "../programme/programme.ts";
 import type { ThermalLoad } from "../thermal/kiln-network.ts";
 
 /** What the elements did over a stretch of a firing: the share of time that they were on, or their mean power. */
@@ -15,10 +16,15 @@ export type ShelfCone =
 export interface FiringEvidence {
   /** The controller's probe: at least 20 readings, in °C; a dropped reading is NaN. */
   readonly log: { readonly minutes: ArrayLike<number>; readonly tempC: ArrayLike<number> };
-  /** When the elements went off for good; found from the peak of the log where it is not given. */
+  /**
+   * When the elements went off for good. Where it is not given: the peak of the log, or the last power that was read
+   * after it. A slow cooling without power readings needs it.
+   */
   readonly shutOffMin?: number;
   readonly power?: readonly PowerReading[];
-  /** Stretches in which the elements were on all the time. */
+  /** What the controller was running: shows where it ran behind, with the elements on all the time. */
+  readonly programme?: Pick<Programme, "segments">;
+  /** Stretches in which the elements were on all the time, where they are known; else they are read off the programme. */
   readonly fullPower?: readonly { readonly fromMin: number; readonly toMin: number }[];
   readonly cones?: readonly ShelfCone[];
   /** Energy of the whole firing, from a meter. */

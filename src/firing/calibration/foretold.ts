@@ -9,6 +9,8 @@ export interface Foretold {
   readonly kWh: number;
   readonly shelvesC: readonly number[];
   readonly coolHours: number;
+  /** False where the kiln is too weak for the programme: the rest is then of what it did manage. */
+  readonly finished: boolean;
 }
 
 const LID_C = 95;
@@ -28,7 +30,7 @@ export function foretell(setting: ThermalSetting, programme: Programme, probeHei
 
 /** The same figures of a firing that was reckoned otherwise. */
 export function foretoldOf(firing: ReturnType<typeof fire>): Foretold {
-  const { minutes, levelC, shutOffMin, kWh } = firing;
+  const { minutes, levelC, shutOffMin, kWh, trouble } = firing;
   let coolMin = minutes.at(-1) as number;
   for (let i = minutes.length - 1; i > 0; i--) {
     const here = hottest(levelC, i);
@@ -42,6 +44,7 @@ export function foretoldOf(firing: ReturnType<typeof fire>): Foretold {
     kWh,
     shelvesC: levelC.map((tempC) => heatWork({ minutes, tempC }).equivalentC),
     coolHours: (coolMin - shutOffMin) / 60,
+    finished: !trouble.some((each) => each.kind === "stalled"),
   };
 }
 

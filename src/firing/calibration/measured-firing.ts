@@ -2,6 +2,7 @@ import { BadInput } from "../../measures/bad-input.ts";
 import type { ThermalLoad } from "../thermal/kiln-network.ts";
 import { type CleanLog, checkCones, checkLog, checkPower } from "./check-evidence.ts";
 import type { CheckedCone, FiringEvidence, PowerReading } from "./evidence.ts";
+import { fullPowerStretches } from "./full-power.ts";
 
 /** What the elements do in a step of a replay: hold the probe to the log, give all they have, or nothing. */
 export type Mode = "follow" | "full" | "off";
@@ -31,6 +32,9 @@ const FELT_COOLING_MIN = 180;
 /** Cooler than this, the room tells more than the kiln. */
 const COOLED_C = 60;
 const HALF_WINDOW_MIN = 5;
+const NEAR_PEAK_C = 3;
+const NEARLY_OFF = 0.01;
+const NEARLY_OFF_W = 50;
 /** Means over less than this are gathered, since the model's error lasts longer. */
 const POWER_OVER_MIN = 30;
 
@@ -40,7 +44,7 @@ export function measuredFiring(evidence: FiringEvidence, usual: ThermalLoad, pat
   const load = evidence.load ?? usual;
   const cones = checkCones(evidence, load.levels.length, path);
   const power = gathered(checkPower(evidence, path));
-  const shutOffMin = evidence.shutOffMin ?? foundShutOff(log);
+  const shutOffMin = evidence.shutOffMin ?? foundShutOff(log, power);
   const end = log.minutes.at(-1) as number;
   if (!(shutOffMin > 30 && shutOffMin <= end)) {
     throw new BadInput({
@@ -50,7 +54,10 @@ export function measuredFiring(evidence: FiringEvidence, usual: ThermalLoad, pat
       expected: `a time within the log, up to ${end.toFixed(0)} min`,
     });
   }
-  const full = (evidence.fullPower ?? []).filter((each) => each.fromMin < shutOffMin);
+  const heated = log.minutes.findLastIndex((minute) => minute <= shutOffMin) + 1;
+  const heating = { minutes: log.minutes.subarray(0, heated), tempC: log.tempC.subarray(0, heated) };
+  const behind = evidence.programme ? fullPowerStretches(heating, evidence.programme) : [];
+  const full = (evidence.fullPower ?? behind).filter((each) => each.fromMin < shutOffMin);
   const { minutes, modes } = stepsOf(
     shutOffMin,
     Math.max(cooledAt(log, shutOffMin), shutOffMin + FELT_COOLING_MIN),
@@ -63,7 +70,7 @@ export function measuredFiring(evidence: FiringEvidence, usual: ThermalLoad, pat
     minutes,
     tempC,
     modes,
-    compared: comparedPlaces(minutes, tempC, modes),
+    compared: comparedPlaces(minutes, tempC, modes).filter(({ at }) => nearReading(log, minutes[at] as number)),
     shutOffMin,
     power: power.filter((each) => each.fromMin < shutOffMin),
     cones,
@@ -71,12 +78,17 @@ export function measuredFiring(evidence: FiringEvidence, usual: ThermalLoad, pat
   };
 }
 
-/** The last reading within a few degrees of the peak: a kiln loses that much in a minute once it is off. */
-function foundShutOff({ minutes, tempC }: CleanLog): number {
+/** The last reading within a few degrees of the peak, since a kiln loses that much in a minute once it is off; or the last power read. */
+function foundShutOff({ minutes, tempC }: CleanLog, power: readonly PowerReading[]): number {
   const peak = tempC.reduce((most, each) => Math.max(most, each), Number.NEGATIVE_INFINITY);
-  for (let i = minutes.length - 1; i > 0; i--) if ((tempC[i] as number) >= peak - 3) return minutes[i] as number;
-  return minutes.at(-1) as number;
+  const nearPeak = minutes[tempC.findLastIndex((celsius) => celsius >= peak - NEAR_PEAK_C)] as number;
+  const lastOn = power.findLast((each) => ("shareOn" in each ? each.shareOn > NEARLY_OFF : each.powerW > NEARLY_OFF_W));
+  return Math.min(minutes.at(-1) as number, Math.max(nearPeak, lastOn?.toMin ?? 0));
 }
+
+/** False in a gap of the log: a line drawn across it is no evidence. */
+const nearReading = ({ minutes }: CleanLog, minute: number): boolean =>
+  minutes.some((each) => Math.abs(each - minute) <= COMPARED_EVERY_MIN);
 
 function cooledAt({ minutes, tempC }: CleanLog, shutOffMin: number): number {
   const cool = minutes.findIndex((minute, i) => minute > shutOffMin && (tempC[i] as number) < COOLED_C);

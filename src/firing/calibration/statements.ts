@@ -34,6 +34,9 @@ export function statements(calibration: Omit<Calibration, "notes">): string[] {
   );
   const best = next[0];
   if (best) notes.push(`Would teach most (${percent(best.surerBy)} surer): ${best.how}`);
+  if (!after.finished) {
+    notes.push("As calibrated, the kiln is too weak for this programme: it stands still before the end.");
+  }
   if (fit > POOR_FIT) {
     notes.push(
       `The model fits this evidence poorly (${fit.toFixed(1)} times the expected error): look for a wrong unit, a wrong shelf, a probe that moved.`,

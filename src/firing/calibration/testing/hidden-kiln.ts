@@ -138,7 +138,7 @@ export function evidenceOf(
   kiln: HiddenKiln,
   firing: SimulatedFiring,
   chance: Chance,
-): Required<Omit<FiringEvidence, "load">> {
+): Required<Omit<FiringEvidence, "load" | "programme">> {
   const { minutes, probeC, watts, levelC, shutOffMin } = firing;
   const every = 2;
   const count = Math.floor((minutes.at(-1) as number) / every);
