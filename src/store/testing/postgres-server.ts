@@ -41,7 +41,10 @@ export async function startPostgres(): Promise<TestServer | string> {
     ["-D", data, "-k", folder, "-c", "listen_addresses=", "-c", "fsync=off", "-c", "max_connections=40"],
     { ...user, cwd: folder, stdio: ["ignore", "ignore", "pipe"] },
   );
-  const endWithUs = () => server.kill("SIGQUIT");
+  const endWithUs = () => {
+    server.kill("SIGQUIT");
+    rmSync(folder, { recursive: true, force: true });
+  };
   process.once("exit", endWithUs);
   const stop = async () => {
     process.removeListener("exit", endWithUs);
