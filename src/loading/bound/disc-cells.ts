@@ -27,75 +27,74 @@ export interface CellPrices {
   readonly edgeMm2: number;
 }
 
+// The search for a least may stop short of it by this share of ρ²; what it may have missed is taken off.
+const MISSED_SHARE = 1e-4;
+
 /** πR² − 6λ − 2πμ: what the discs' `cellMm2` cannot exceed together, where there are two or more. */
 export const cellsAtMostMm2 = ({ radiusMm, sideMm2, edgeMm2 }: CellPrices): number =>
   Math.PI * radiusMm * radiusMm - 6 * sideMm2 - 2 * Math.PI * edgeMm2;
 
 const MOST_SIDES = 40;
-const BISECTIONS = 30;
-// What the bisection may miss of a minimum, of the disc's area: far more than it does.
-const SAFE_SHARE = 1e-7;
+const MOST_STEPS = 60;
 
-/** a(ρ) of the theorem, mm². */
+/** a(ρ) of the theorem, mm²; never too large. */
 export function cellMm2(rhoMm: number, prices: CellPrices): number {
-  return Math.min(innerMm2(rhoMm, prices), edgeCellMm2(rhoMm, prices)) - SAFE_SHARE * rhoMm * rhoMm;
+  return Math.min(innerMm2(rhoMm, prices), edgeMm2(rhoMm, prices));
 }
 
 function innerMm2(rho: number, { sideMm2 }: CellPrices): number {
   let least = Number.POSITIVE_INFINITY;
   for (let m = 3; m <= MOST_SIDES; m++) {
     const area = rho * rho * m * Math.tan(Math.PI / m) + sideMm2 * (m - 6);
+    // Convex in m: once it rises it goes on rising.
     if (area > least) break;
     least = area;
   }
-  // Convex in m: once it rises it goes on rising.
   return least;
 }
 
-function edgeCellMm2(rho: number, { radiusMm, sideMm2, edgeMm2 }: CellPrices): number {
-  const away = radiusMm - rho;
-  if (away < 0) return Number.POSITIVE_INFINITY;
+function edgeMm2(rho: number, prices: CellPrices): number {
+  const { radiusMm, sideMm2, edgeMm2 } = prices;
+  if (rho > radiusMm) return Number.POSITIVE_INFINITY;
   let least = Number.POSITIVE_INFINITY;
-  for (let m = 0; m <= MOST_SIDES; m++) {
-    const at = (psi: number): number => {
-      const half = psi / 2;
-      const left = Math.PI - Math.atan2(radiusMm * Math.sin(half), radiusMm * Math.cos(half) - away);
-      const sides = m === 0 ? (left > 1e-9 ? Number.POSITIVE_INFINITY : 0) : left / m;
-      if (sides >= Math.PI / 2) return Number.POSITIVE_INFINITY;
-      const arc = (radiusMm / 2) * (radiusMm * psi - 2 * away * Math.sin(half));
-      return arc + rho * rho * m * Math.tan(sides) + sideMm2 * (m - 4) - edgeMm2 * psi;
-    };
-    const best = m === 0 ? at(2 * Math.PI) : leastOf(at);
-    if (best > least && m > 2) break;
-    least = Math.min(least, best);
+  for (let m = 1; m <= MOST_SIDES; m++) {
+    const area = leastOverArcs(rho, m, prices) + sideMm2 * (m - 4);
+    // Convex in m: m·tan(x/m) is so in m and x together, and x in ψ.
+    if (area > least) break;
+    least = area;
   }
-  return least;
+  // With no straight edge the arc goes all the way round.
+  return Math.min(least, Math.PI * radiusMm * radiusMm - 4 * sideMm2 - 2 * Math.PI * edgeMm2);
 }
 
-const SHRINK = (Math.sqrt(5) - 1) / 2;
-
-/** The least of a convex function over (0, 2π], infinite perhaps toward 0. */
-function leastOf(at: (psi: number) => number): number {
+/**
+ * The least over ψ of S(ψ) + ρ²·m·tan((2π − Φ(ψ))/2m) − μψ. It is convex: S is, and Φ is concave. So halving on its slope
+ * finds the least, and the slope there says how much can be missed.
+ */
+function leastOverArcs(rho: number, m: number, { radiusMm, edgeMm2 }: CellPrices): number {
+  const away = radiusMm - rho;
   let low = 0;
   let high = 2 * Math.PI;
-  let left = high - SHRINK * (high - low);
-  let right = low + SHRINK * (high - low);
-  let atLeft = at(left);
-  let atRight = at(right);
-  for (let step = 0; step < BISECTIONS; step++) {
-    if (atLeft >= atRight) {
-      low = left;
-      left = right;
-      atLeft = atRight;
-      right = low + SHRINK * (high - low);
-      atRight = at(right);
-    } else {
-      high = right;
-      right = left;
-      atRight = atLeft;
-      left = high - SHRINK * (high - low);
-      atLeft = at(left);
+  for (let step = 0; ; step++) {
+    const psi = (low + high) / 2;
+    const cos = Math.cos(psi / 2);
+    const sin = Math.sin(psi / 2);
+    const perSide = (Math.PI - Math.atan2(radiusMm * sin, radiusMm * cos - away)) / m;
+    if (perSide >= Math.PI / 2) {
+      // Too little arc for so few straight edges.
+      low = psi;
+      if (step > MOST_STEPS) return Number.POSITIVE_INFINITY;
+      continue;
+    }
+    const tan = Math.tan(perSide);
+    const spanSlope =
+      (radiusMm * (radiusMm - away * cos)) / (radiusMm * radiusMm + away * away - 2 * radiusMm * away * cos);
+    const slope = (radiusMm / 2) * (radiusMm - away * cos) - (rho * rho * (1 + tan * tan) * spanSlope) / 2 - edgeMm2;
+    if (slope > 0) high = psi;
+    else low = psi;
+    const missed = Math.abs(slope) * (high - low);
+    if (missed < MISSED_SHARE * rho * rho || step > MOST_STEPS) {
+      return (radiusMm / 2) * (radiusMm * psi - 2 * away * sin) + rho * rho * m * tan - edgeMm2 * psi - missed;
     }
   }
-  return Math.min(atLeft, atRight, at(2 * Math.PI));
 }

@@ -125,8 +125,8 @@ function middlesAtMost(play: ShelfPlay, inwardMm: number, radiusMm: number): num
 }
 
 // Prices to try, in shares of the discs' mean square radius: around what is best for equal discs from 3 to 60 on a shelf.
-const SIDE_PRICES = [0.03, 0.06, 0.1, 0.16, 0.22];
-const EDGE_PRICES = [0.2, 0.3, 0.4, 0.55, 0.8];
+const SIDE_PRICES = [0.03, 0.07, 0.11, 0.14, 0.18, 0.24];
+const EDGE_PRICES = [0.2, 0.3, 0.4, 0.45, 0.5, 0.6, 0.8];
 const MOST_COUNTED_RADII = 10;
 const LIKELY_SHELVES = 4;
 
