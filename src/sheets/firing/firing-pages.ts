@@ -172,7 +172,7 @@ function expectBlocks(firing: FiringSheet, widthMm: number, units: TemperatureUn
         ),
     ),
     ...section("Where the kiln cannot follow", firing.troubles),
-    ...section("What would even it out", firing.advice),
+    ...section("Tried in this kiln with this load", firing.advice),
     ...(firing.notes.length ? smallHeading("Taken for granted", widthMm) : []),
     ...firing.notes.flatMap((note) => [...paragraph(note, widthMm, { sizePt: SIZES.small }), space(1)]),
     space(3),
