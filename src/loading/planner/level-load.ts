@@ -1,6 +1,7 @@
 import { shelfMassKg } from "../../kiln/shelf-mass.ts";
 import type { Chance } from "../../measures/seeded-chance.ts";
 import { Crowding } from "../packing/crowding.ts";
+import { Hopping } from "../packing/hopping.ts";
 import type { LevelSpace } from "../packing/level-space.ts";
 import { type Effort, Separation } from "../packing/separation.ts";
 import { insideTriangle } from "./balance.ts";
@@ -23,6 +24,7 @@ export class LevelLoad {
   readonly spread: number;
   separation: Separation;
 
+  private hopping: Hopping | null = null;
   private readonly task: LoadTask;
   private readonly trialKinds: Int32Array;
   private readonly trialPlaces: Float64Array;
@@ -70,9 +72,16 @@ export class LevelLoad {
    *
    * @param without indexes of the pieces to take off, any order
    * @param added kinds to set down, the widest first
+   * @param hops where they do not part at once, how long to hop from hollow to hollow; 0 for not at all
    * @returns true where it worked
    */
-  tryChange(without: readonly number[], added: readonly number[], effort: Effort, chance: Chance): boolean {
+  tryChange(
+    without: readonly number[],
+    added: readonly number[],
+    effort: Effort,
+    hops: number,
+    chance: Chance,
+  ): boolean {
     const { trialKinds, trialPlaces } = this;
     let count = 0;
     if (this.count - without.length + added.length > this.kindOf.length) return false;
@@ -87,7 +96,11 @@ export class LevelLoad {
       this.separation.settle(trialKinds, count + 1, trialPlaces, count, 24, chance, this.spread);
       count++;
     }
-    if (!this.separation.part(trialKinds, count, 0, trialPlaces, effort, chance, this.spread)) return false;
+    if (!this.separation.part(trialKinds, count, 0, trialPlaces, effort, chance, this.spread)) {
+      if (hops === 0) return false;
+      this.hopping ??= new Hopping(this.separation);
+      if (!this.hopping.hop(trialKinds, count, trialPlaces, hops, this.spread, chance, () => true)) return false;
+    }
     if (!this.balanced(count, this.columns)) return false;
     this.accept(count);
     return true;
@@ -123,6 +136,7 @@ export class LevelLoad {
   /** Takes the places the last trial found. */
   acceptRoom(separation: Separation, columns: Columns): void {
     this.separation = separation;
+    this.hopping = null;
     this.columns = columns;
     this.accept(this.count);
   }
@@ -131,6 +145,7 @@ export class LevelLoad {
   restore(kindOf: Int32Array, places: Float64Array, room: Separation, columns: Columns): void {
     room.crowding.work = this.work;
     this.separation = room;
+    this.hopping = null;
     this.columns = columns;
     this.trialKinds.set(kindOf);
     this.trialPlaces.set(places);

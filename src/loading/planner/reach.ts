@@ -1,7 +1,7 @@
 import { edgeDistanceMm } from "../../kiln/convex-region.ts";
 import type { PieceKind } from "../packing/piece-kind.ts";
 import { shelfClearsProbe } from "./columns.ts";
-import type { StackHeight } from "./post-stacks.ts";
+import { drawPosts, type StackHeight } from "./post-stacks.ts";
 import type { LoadTask } from "./task.ts";
 
 /** The narrowest a piece can be made to lie: its disc, or its disc and the arm that reaches furthest beyond it. */
@@ -33,7 +33,7 @@ export function tallestPossibleMm(
   for (const seat of task.seats) {
     anyPostsMm = Math.max(anyPostsMm, room - rules.floorAirMm - seat.shelf.thicknessMm);
     for (const height of heights) {
-      if (height.totalMm < rules.floorAirMm) continue;
+      if (height.totalMm < rules.floorAirMm || !threeOf(task, height)) continue;
       const top = height.totalMm + seat.shelf.thicknessMm;
       if (!task.probes.every((probe) => shelfClearsProbe(seat.region, height.totalMm, top, probe, rules.probeMm)))
         continue;
@@ -42,3 +42,9 @@ export function tallestPossibleMm(
   }
   return { anyPostsMm, withStockMm };
 }
+
+const threeOf = (task: LoadTask, height: StackHeight): boolean =>
+  drawPosts(
+    Int32Array.from(task.posts, (post) => post.count),
+    [height],
+  ) !== null;
