@@ -1,7 +1,10 @@
-import { spawn } from "node:child_process";
+import { spawn, spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { DatabaseSync } from "node:sqlite";
 import { fileURLToPath } from "node:url";
-import { afterAll, expect, test } from "vitest";
+import { afterAll, beforeAll, expect, test } from "vitest";
 import { seededChance } from "../measures/seeded-chance.ts";
 import { sqlitePlace } from "./testing/places.ts";
 import { note } from "./testing/sample-records.ts";
@@ -12,7 +15,18 @@ const LONGEST_LIFE_MS = 60;
 const LONGEST_START_MS = 600;
 const writer = fileURLToPath(new URL("testing/crash-writer.ts", import.meta.url));
 const place = sqlitePlace();
-afterAll(() => place.end());
+// Fifty starts of one program: Node keeps what it compiled, once a first run of it has come to its own end.
+const compiled = mkdtempSync(join(tmpdir(), "studio-compiled-"));
+const env = { ...process.env, NODE_COMPILE_CACHE: compiled };
+beforeAll(() => {
+  const first = join(compiled, "first.db");
+  const done = spawnSync(process.execPath, [writer, first, "first", "0", "2"], { env, encoding: "utf8" });
+  expect([done.stdout, done.status], done.stderr).toEqual(["0\n1\n", 0]);
+});
+afterAll(async () => {
+  await place.end();
+  rmSync(compiled, { recursive: true, force: true });
+});
 
 /** When a writer dies: so long after it was started, whether it is still opening the file or writing; or after its first word. */
 interface Death {
@@ -23,7 +37,10 @@ interface Death {
 /** Starts a writer and kills it. Gives the numbers it acknowledged. */
 function writeUntilKilled(file: string, name: string, from: number, death: Death): Promise<number[]> {
   return new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, [writer, file, name, String(from)], { stdio: ["ignore", "pipe", "pipe"] });
+    const child = spawn(process.execPath, [writer, file, name, String(from)], {
+      env,
+      stdio: ["ignore", "pipe", "pipe"],
+    });
     const kill = () => setTimeout(() => child.kill("SIGKILL"), death.ms);
     if (death.after === "start") kill();
     let said = "";
