@@ -141,6 +141,7 @@ test("worn elements on a low supply: what they still do is told with the wear th
   expect(worn.verdict).not.toBe("no");
   expect(worn.wornShareLimit).toBeGreaterThan(0.05);
   expect(worn.sentences.join(" ")).toMatch(/risen by \d+ % \(now 5 %\), cone 6 is out of reach with this load/);
+  expect(worn.sentences.at(-1)).toMatch(/unplugged or its supply locked off.*licensed electrician/);
   const weak = stillClimbs({ ...request, kiln: { ...request.kiln, build: { powerW: 2500 } } }, plan, "glaze", 20, "6");
   expect(weak).toMatchObject({ verdict: "no", wornShareLimit: null });
   expect(weak.sentences[1]).toMatch(/Even new elements on this supply do not bring this load to cone 6/);

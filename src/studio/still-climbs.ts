@@ -1,5 +1,6 @@
 import type { ConeName } from "../firing/cones/cone.ts";
 import { type Climb, canClimb, wornShareAtLimit } from "../firing/elements/can-climb.ts";
+import { MEASURING_CAUTION } from "../firing/elements/element-condition.ts";
 import type { Programme } from "../firing/programme/programme.ts";
 import type { LoadPlan } from "../loading/load-plan.ts";
 import type { LoadRequest } from "../loading/load-request.ts";
@@ -33,5 +34,5 @@ export function stillClimbs(
     wornShareLimit === null
       ? `Even new elements on this supply do not bring this load to cone ${cone}.`
       : `Once their resistance has risen by ${Math.ceil(wornShareLimit * 100)} %${now}, cone ${cone} is out of reach with this load.`;
-  return { ...climb, wornShare, wornShareLimit, sentences: [climb.sentence, limit] };
+  return { ...climb, wornShare, wornShareLimit, sentences: [climb.sentence, limit, MEASURING_CAUTION] };
 }
