@@ -1,4 +1,4 @@
-import { Type } from "typebox";
+import { type TLiteral, Type } from "typebox";
 
 // Field kinds shared by every file format, so that one length or angle is described in one way.
 // Bounds are wide: they catch slips (a kiln 40 m across), not taste.
@@ -17,3 +17,6 @@ export const AngleDeg = (description: string) => Type.Number({ minimum: -3600, m
 export const Name = (description: string) => Type.String({ minLength: 1, maxLength: 120, description });
 /** How many there are. */
 export const Count = (description: string, minimum = 1) => Type.Integer({ minimum, maximum: 100000, description });
+/** One of a few words. TypeBox's types follow a list that is spelled out; here one literal of all the words will do. */
+export const OneOf = <const Word extends string>(words: readonly Word[], description: string) =>
+  Type.Union(words.map((word) => Type.Literal(word)) as unknown as [TLiteral<Word>], { description });

@@ -1,4 +1,4 @@
-import { Type } from "typebox";
+import { OneOf } from "../measures/schema.ts";
 
 /** The forms a potter throws or builds. Each is a starting shape; her own sizes and profile always win. */
 export const FORM_NAMES = [
@@ -18,10 +18,7 @@ export const FORM_NAMES = [
 ] as const;
 export type FormName = (typeof FORM_NAMES)[number];
 
-export const FormSchema = Type.Union(
-  FORM_NAMES.map((name) => Type.Literal(name)),
-  { description: "What kind of thing it is; used for drawing and for her lists." },
-);
+export const FormSchema = OneOf(FORM_NAMES, "What kind of thing it is; used for drawing and for her lists.");
 
 interface Protruding {
   readonly reachMm: number;

@@ -1,28 +1,26 @@
 import { type Static, Type } from "typebox";
 import { BadInput } from "../../measures/bad-input.ts";
 import { readBySchema } from "../../measures/read-schema.ts";
-import { Name } from "../../measures/schema.ts";
+import { Name, OneOf } from "../../measures/schema.ts";
 
 export const PROGRAMME_FORMAT = "programme/1";
 
 /** The stages of a firing, in the words of the trade. */
-export const StageSchema = Type.Union(
-  [
-    Type.Literal("drying"),
-    Type.Literal("boiling"),
-    Type.Literal("organics"),
-    Type.Literal("chemical water"),
-    Type.Literal("climb"),
-    Type.Literal("last hundred"),
-    Type.Literal("drop"),
-    Type.Literal("drop hold"),
-    Type.Literal("slow cool"),
-    Type.Literal("guarded quartz"),
-    Type.Literal("guarded cristobalite"),
-  ],
-  { description: "What this segment is for, in a word." },
-);
-export type Stage = Static<typeof StageSchema>;
+const STAGES = [
+  "drying",
+  "boiling",
+  "organics",
+  "chemical water",
+  "climb",
+  "last hundred",
+  "drop",
+  "drop hold",
+  "slow cool",
+  "guarded quartz",
+  "guarded cristobalite",
+] as const;
+export type Stage = (typeof STAGES)[number];
+export const StageSchema = OneOf(STAGES, "What this segment is for, in a word.");
 
 export const SegmentSchema = Type.Object(
   {

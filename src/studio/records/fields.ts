@@ -1,6 +1,7 @@
-import { type TLiteral, type TSchema, Type } from "typebox";
+import { type TSchema, Type } from "typebox";
 import { CONES } from "../../firing/cones/cone.ts";
 import { BadInput, shown } from "../../measures/bad-input.ts";
+import { OneOf } from "../../measures/schema.ts";
 
 // Kinds of field that records share. `holds` says more than JSON Schema's "string" does; `checkFields` asks for it.
 
@@ -15,14 +16,11 @@ export const Moment = (description: string) => text("moment", description);
 export const Day = (description: string) => text("day", description);
 /** The field, or null where there is nothing to say. */
 export const orNull = <Schema extends TSchema>(schema: Schema) => Type.Union([schema, Type.Null()]);
-/** One of a few words. TypeBox's types follow a list that is spelled out; here one literal of all the words will do. */
-export const oneOf = <const Word extends string>(words: readonly Word[], description: string) =>
-  Type.Union(words.map((word) => Type.Literal(word)) as unknown as [TLiteral<Word>], { description });
 /** Her own words; may be empty. */
 export const Words = (description: string, maxLength = 2000) => Type.String({ maxLength, description });
 /** Two cones, the cooler first. */
 export const ConesSchema = Type.Object(
-  { coolest: oneOf(CONES, "Where it begins."), hottest: oneOf(CONES, "Where it ends.") },
+  { coolest: OneOf(CONES, "Where it begins."), hottest: OneOf(CONES, "Where it ends.") },
   { additionalProperties: false },
 );
 /** When a record was made and last changed. */

@@ -1,8 +1,8 @@
 import { type Static, Type } from "typebox";
 import { ProgrammeSchema, readProgramme } from "../../firing/programme/programme.ts";
 import { BadInput, shown } from "../../measures/bad-input.ts";
-import { Name } from "../../measures/schema.ts";
-import { checkMoment, Id, Moment, oneOf, orNull, stamps } from "./fields.ts";
+import { Name, OneOf } from "../../measures/schema.ts";
+import { checkMoment, Id, Moment, orNull, stamps } from "./fields.ts";
 import { type RecordKind, within } from "./record-kind.ts";
 
 /** How far a firing has come. "broken off" is one that ended before its programme did. */
@@ -23,7 +23,7 @@ export const FiringRecordSchema = Type.Object(
     kilnId: Id("The kiln."),
     loadId: orNull(Id("What stood in it.")),
     name: Name("What she calls it."),
-    state: oneOf(FIRING_STATES, "How far it has come."),
+    state: OneOf(FIRING_STATES, "How far it has come."),
     programme: orNull(ProgrammeSchema),
     startedAt: orNull(Moment("When it was switched on.")),
     endedAt: orNull(Moment("When it was over.")),

@@ -4,8 +4,8 @@ import { LoadRequestSchema } from "../../loading/load-request.ts";
 import { readLoadPlan } from "../../loading/read-load-plan.ts";
 import { readLoadRequest } from "../../loading/read-load-request.ts";
 import { BadInput } from "../../measures/bad-input.ts";
-import { Name } from "../../measures/schema.ts";
-import { checkId, checkMoment, Id, Moment, oneOf, orNull, stamps } from "./fields.ts";
+import { Name, OneOf } from "../../measures/schema.ts";
+import { checkId, checkMoment, Id, Moment, orNull, stamps } from "./fields.ts";
 import { type RecordKind, within } from "./record-kind.ts";
 
 /** How far a load has come, from the first idea to the unpacked kiln. */
@@ -37,7 +37,7 @@ export const LoadRecordSchema = Type.Object(
     id: Id("The load."),
     kilnId: Id("The kiln it is for."),
     name: Name("What she calls it."),
-    state: oneOf(LOAD_STATES, "How far it has come."),
+    state: OneOf(LOAD_STATES, "How far it has come."),
     request: LoadRequestSchema,
     plan: orNull(LoadPlanSchema),
     pins: Type.Array(PinSchema, { maxItems: 2000 }),

@@ -1,6 +1,7 @@
 import { type Static, Type } from "typebox";
 import { BadInput } from "../../measures/bad-input.ts";
-import { Id, Moment, oneOf, orNull, stamps, Words } from "./fields.ts";
+import { OneOf } from "../../measures/schema.ts";
+import { Id, Moment, orNull, stamps, Words } from "./fields.ts";
 import type { RecordKind } from "./record-kind.ts";
 
 /** What a note or photo can be about. */
@@ -8,7 +9,7 @@ const SUBJECTS = ["kilns", "clayBodies", "glazes", "ware", "loads", "firings"] a
 
 // Nothing holds these to a record that is still there: what she wrote about a pot outlives the pot.
 const about = {
-  aboutKind: orNull(oneOf(SUBJECTS, "The kind of record it is about.")),
+  aboutKind: orNull(OneOf(SUBJECTS, "The kind of record it is about.")),
   aboutId: orNull(Id("The record it is about; it may be gone since.")),
 };
 
@@ -31,7 +32,7 @@ export const PhotoRecordSchema = Type.Object(
   {
     id: Id("The photo."),
     ...about,
-    mediaType: oneOf(PHOTO_TYPES, "What kind of picture it is."),
+    mediaType: OneOf(PHOTO_TYPES, "What kind of picture it is."),
     byteLength: Type.Integer({ minimum: 1, maximum: MOST_PHOTO_BYTES, description: "How long the picture is." }),
     caption: Words("What it shows."),
     takenAt: orNull(Moment("When it was taken.")),

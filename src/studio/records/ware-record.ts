@@ -4,8 +4,9 @@ import { parseCone } from "../../firing/cones/parse-cone.ts";
 import { LOAD_REQUEST_FORMAT } from "../../loading/load-request.ts";
 import { readLoadRequest } from "../../loading/read-load-request.ts";
 import { BadInput, shown } from "../../measures/bad-input.ts";
+import { OneOf } from "../../measures/schema.ts";
 import { type WareFile, WareSchema } from "../../ware/ware.ts";
-import { Day, Id, oneOf, orNull, stamps, Words } from "./fields.ts";
+import { Day, Id, orNull, stamps, Words } from "./fields.ts";
 import { type RecordKind, within } from "./record-kind.ts";
 
 /** How far a piece has come. Greenware is raw clay; finished ware waits for nothing more. */
@@ -17,8 +18,8 @@ export const WareRecordSchema = Type.Object(
   {
     id: Id("The batch."),
     ware: WareSchema,
-    stage: oneOf(WARE_STAGES, "How far it has come."),
-    firingKind: orNull(oneOf(FIRING_KINDS, "The firing it waits for.")),
+    stage: OneOf(WARE_STAGES, "How far it has come."),
+    firingKind: orNull(OneOf(FIRING_KINDS, "The firing it waits for.")),
     dueOn: orNull(Day("The day it is wanted.")),
     ownerNote: Words("Whose it is, what was promised."),
     clayBodyId: orNull(Id("What it is made of.")),

@@ -198,7 +198,7 @@ export const ID_HEADING = "id";
 export const WARE_COLUMNS: readonly WareColumn[] = [
   ofWare("name", (cell) => cell),
   ofWare("count", readNumber),
-  ofWare("form", (cell) => oneOf(FORM_NAMES, cell, "form") as unknown as WareFile["form"]),
+  ofWare("form", (cell) => oneOf(FORM_NAMES, cell, "form")),
   ofWare("diameterMm", length),
   ofWare("heightMm", length),
   stage,
