@@ -148,29 +148,30 @@ describe("reading a log", () => {
   const weak = hiddenKiln(seededChance(3));
   const { log, shutOffMin, power } = evidenceOf(weak, fireHidden(weak, programmeAt(0)), seededChance(4));
 
-  it("finds where the elements were on all the time from the programme that was run", () => {
-    // As the controller itself logs it: what it steers by, to the degree.
-    const stretches = [3, 5, 11, 16].flatMap((seed) => {
+  it("finds where the elements were on all the time from the programme that was run, and nowhere else", () => {
+    const late: number[] = [];
+    for (const seed of [1, 3, 5, 9, 11, 16]) {
       const kiln = hiddenKiln(seededChance(seed));
       const firing = fireHidden(kiln, programmeAt(0));
-      const own = evidenceOf(kiln, firing, NO_ERRORS);
-      const found = fullPowerStretches(own.log, programmeAt(0));
-      expect(found.length).toBe(own.fullPower.length);
-      for (const { fromMin } of found) {
-        const at = firing.minutes.findIndex((minute) => minute >= fromMin);
-        expect((firing.wantedC[at] as number) - (firing.probeC[at] as number)).toBeLessThan(4);
+      for (const chance of [NO_ERRORS, seededChance(seed)]) {
+        const own = evidenceOf(kiln, firing, chance);
+        for (const { fromMin, toMin } of fullPowerStretches(own.log, programmeAt(0))) {
+          const shown = own.fullPower.find((each) => each.fromMin < toMin && each.toMin > fromMin);
+          expect(fromMin).toBeGreaterThan((shown?.fromMin as number) - 2);
+          expect(toMin).toBeLessThan((shown?.toMin as number) + 2);
+          late.push(fromMin - (shown?.fromMin as number));
+        }
       }
-      return own.fullPower.map((shown, i) => [shown, found[i] as typeof shown] as const);
-    });
-    expect(stretches.length).toBe(5);
-    const begins = stretches.map(([shown, found]) => found.fromMin - shown.fromMin);
-    const ends = stretches.map(([shown, found]) => found.toMin - shown.toMin);
-    console.log(`full power found, minutes late: begins ${begins.map(Math.round)}, ends ${ends.map(Math.round)}`);
-    // Never before it was so; late by as long as that kiln takes to fall 3 °C behind.
-    expect(Math.min(...begins)).toBeGreaterThan(-5);
-    expect(worstOf(ends)).toBeLessThan(10);
-    const able = measuredFiring({ log, programme: programmeAt(1) }, DESCRIBED_LOAD, "evidence[0]");
-    expect(able.modes).not.toContain("full");
+    }
+    console.log(`full power found, minutes after it began: ${late.map(Math.round).join(", ")}`);
+    expect(late.length).toBeGreaterThanOrEqual(6);
+  });
+
+  it("calibrates a weak kiln as honestly from the programme that was run", () => {
+    const { calibration, offInSigmas, kWhPercent } = recover(16, 3, "from the programme");
+    expect(calibration.misfits.map((each) => each.kind)).toContain("full power");
+    expect(worstOf(Object.values(offInSigmas))).toBeLessThanOrEqual(3);
+    expect(Math.abs(kWhPercent)).toBeLessThanOrEqual(5);
   });
 
   it("finds the shut-off from the peak, or from power that was given after it", () => {

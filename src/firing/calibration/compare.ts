@@ -34,12 +34,21 @@ export function compare(firing: MeasuredFiring, replayed: Replay, powerW: number
   return comparisons;
 }
 
-/** Temperatures whose errors last: each is compared with what the one before it lets expect. */
+/** While it is steered, a replay is apart from the log only where it is too weak; and a log's own errors ask too much. */
+const STEERED_SLACK_C = 2 * NOISE.tempC;
+
+/**
+ * Temperatures whose errors last: each is compared with what the one before it lets expect. While steered, only what is
+ * beyond the log's errors counts: they are followed down but not up where the kiln gives all it has, which would make
+ * it seem stronger than it is.
+ */
 function temperatures({ minutes, tempC, modes, compared }: MeasuredFiring, { probeC }: Replay): Comparison[] {
   let before = 0;
   let beforeMin = 0;
   return compared.map(({ at, first }) => {
-    const apart = (probeC[at] as number) - (tempC[at] as number);
+    const whole = (probeC[at] as number) - (tempC[at] as number);
+    const steered = modes[at] === "follow";
+    const apart = steered ? Math.sign(whole) * Math.max(0, Math.abs(whole) - STEERED_SLACK_C) : whole;
     const minute = minutes[at] as number;
     const kept = first ? 0 : Math.exp((beforeMin - minute) / NOISE.tempLastsMin);
     const inSigmas = (apart - kept * before) / (NOISE.tempC * Math.sqrt(1 - kept * kept));

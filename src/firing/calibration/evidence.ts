@@ -22,7 +22,7 @@ export interface FiringEvidence {
    */
   readonly shutOffMin?: number;
   readonly power?: readonly PowerReading[];
-  /** What the controller was running: shows where it ran behind, with the elements on all the time. */
+  /** What the controller was running, where the log is its own: shows where it ran behind, all elements on. */
   readonly programme?: Pick<Programme, "segments">;
   /** Stretches in which the elements were on all the time, where they are known; else they are read off the programme. */
   readonly fullPower?: readonly { readonly fromMin: number; readonly toMin: number }[];

@@ -1,6 +1,7 @@
 import { seededChance } from "../../../measures/seeded-chance.ts";
 import { calibrate, calibrated } from "../calibrate.ts";
 import type { Calibration } from "../calibration.ts";
+import type { FiringEvidence } from "../evidence.ts";
 import { foretell, foretoldOf } from "../foretold.ts";
 import { PARAMETERS, type ParameterName, type ParameterValues } from "../parameters.ts";
 import {
@@ -30,13 +31,19 @@ export interface Recovery {
  *
  * @param seed of all chance in it
  * @param firings how many of the logged programmes are known, 1 to 3
+ * @param fullPower whether its owner knows when the elements were on all the time, or only what programme was run
  */
-export function recover(seed: number, firings = LOGGED_PROGRAMMES.length): Recovery {
+export function recover(
+  seed: number,
+  firings = LOGGED_PROGRAMMES.length,
+  fullPower: "known" | "from the programme" = "known",
+): Recovery {
   const chance = seededChance(seed);
   const hidden = hiddenKiln(chance);
-  const evidence = LOGGED_PROGRAMMES.slice(0, firings).map((each) =>
-    evidenceOf(hidden, fireHidden(hidden, each), chance),
-  );
+  const evidence = LOGGED_PROGRAMMES.slice(0, firings).map((programme): FiringEvidence => {
+    const { fullPower: stretches, ...rest } = evidenceOf(hidden, fireHidden(hidden, programme), chance);
+    return { ...rest, ...(fullPower === "known" ? { fullPower: stretches } : { programme }) };
+  });
   const calibration = calibrate({ kiln: DESCRIBED_KILN, load: DESCRIBED_LOAD, programme: UNSEEN_PROGRAMME, evidence });
   const truth = foretoldOf(fireHidden(hidden, UNSEEN_PROGRAMME));
   const setting = calibrated(DESCRIBED_KILN, DESCRIBED_LOAD, calibration);
