@@ -3,6 +3,7 @@ import type { Calibration } from "./calibration.ts";
 const MUCH_LEARNED = 0.5;
 const TIED = 0.8;
 const POOR_FIT = 2;
+const WORTH_MEASURING = 0.05;
 
 /** What to know of a calibration, in sentences: what it rests on, what it could not tell, what to measure next. */
 export function statements(calibration: Omit<Calibration, "notes">): string[] {
@@ -33,7 +34,9 @@ export function statements(calibration: Omit<Calibration, "notes">): string[] {
     `The next firing is foretold to ± ${after.unsure.kWhPercent.toFixed(1)} % in energy, ± ${after.unsure.shelfC.toFixed(1)} °C of heat work on the least sure shelf, ± ${after.unsure.coolPercent.toFixed(1)} % in cooling (one standard deviation, the model being right).`,
   );
   const best = next[0];
-  if (best) notes.push(`Would teach most (${percent(best.surerBy)} surer): ${best.how}`);
+  if (best && best.surerBy < WORTH_MEASURING) {
+    notes.push("No other kind of evidence would make this prediction much surer; another firing like these would.");
+  } else if (best) notes.push(`Would teach most (${percent(best.surerBy)} surer): ${best.how}`);
   if (!after.finished) {
     notes.push("As calibrated, the kiln is too weak for this programme: it stands still before the end.");
   }
