@@ -24,6 +24,9 @@ describe("planning on worker threads", () => {
     const [first, again] = await Promise.all([planOnWorkers(request, options), planOnWorkers(request, options)]);
     expect(first.kind).toBe("planned");
     expect(again).toEqual(first);
+    const { value, valueBound, gapToBound } = (first as Extract<typeof first, { kind: "planned" }>).plan.figures;
+    expect(value).toBeLessThanOrEqual(valueBound as number);
+    expect(gapToBound).toBeCloseTo(1 - (value as number) / (valueBound as number), 12);
   });
 
   it("tells of better loads as it finds them", async () => {

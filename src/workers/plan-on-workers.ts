@@ -24,10 +24,12 @@ const MOST_WORKERS = 4;
 // What a thread of a usual machine looks at in a second, less a margin: so that by default the work limit, which
 // repeats, is met before the time, which does not. Measured: see benchmarks/.
 const WORK_PER_SECOND = 2_000_000;
-const WORKER_FILE = new URL(import.meta.url.endsWith(".ts") ? "./plan-worker.ts" : "./plan-worker.js", import.meta.url);
+const workerFile = (name: string): URL =>
+  new URL(`./${name}${import.meta.url.endsWith(".ts") ? ".ts" : ".js"}`, import.meta.url);
 
 /**
- * Plans a load on several threads, each from its own seed, and gives the best of their plans.
+ * Plans a load on several threads, each from its own seed, and gives the best of their plans. Its figures gain what no load
+ * of the request can be worth more than (`valueBound`), and how far below it this one is (`gapToBound`).
  *
  * @throws whatever a thread failed with, once all have been ended
  */
@@ -47,8 +49,11 @@ export async function planOnWorkers(request: LoadRequest, options: WorkersOption
   };
   const workers: Worker[] = [];
   try {
-    const outcomes = await Promise.all(
-      Array.from({ length: count }, (_, i) => {
+    const bound = new Worker(workerFile("bound-worker"), { workerData: request });
+    workers.push(bound);
+    const [valueBound, ...outcomes] = await Promise.all([
+      boundOf(bound),
+      ...Array.from({ length: count }, (_, i) => {
         const task: PlanWorkerTask = {
           request,
           // Far apart, so that neighbouring seeds share no thread's search.
@@ -57,12 +62,15 @@ export async function planOnWorkers(request: LoadRequest, options: WorkersOption
           milliseconds: options.seconds * 1000,
           stopFlag,
         };
-        const worker = new Worker(WORKER_FILE, { workerData: task });
+        const worker = new Worker(workerFile("plan-worker"), { workerData: task });
         workers.push(worker);
         return outcomeOf(worker, onProgress);
       }),
+    ]);
+    return withBound(
+      outcomes.reduce((best, each) => betterOutcome(request, best, each)),
+      valueBound,
     );
-    return outcomes.reduce((best, each) => betterOutcome(request, best, each));
   } finally {
     options.signal?.removeEventListener("abort", stop);
     await Promise.all(workers.map((worker) => worker.terminate()));
@@ -78,4 +86,19 @@ function outcomeOf(worker: Worker, onProgress: (progress: PlanProgress) => void)
     worker.on("error", reject);
     worker.on("exit", (code) => reject(new Error(`A planning thread ended with code ${code} before it answered.`)));
   });
+}
+
+function boundOf(worker: Worker): Promise<number> {
+  return new Promise((resolve, reject) => {
+    worker.on("message", resolve);
+    worker.on("error", reject);
+    worker.on("exit", (code) => reject(new Error(`The bound's thread ended with code ${code} before it answered.`)));
+  });
+}
+
+function withBound(outcome: PlanOutcome, valueBound: number): PlanOutcome {
+  if (outcome.kind === "impossible") return outcome;
+  const value = Number(outcome.plan.figures.value);
+  const gapToBound = valueBound > 0 ? Math.max(0, (valueBound - value) / valueBound) : 0;
+  return { kind: "planned", plan: { ...outcome.plan, figures: { ...outcome.plan.figures, valueBound, gapToBound } } };
 }

@@ -19,8 +19,8 @@ export function legalColumns(task: LoadTask, structure: Structure): Columns[] {
   return [];
 }
 
-/** Other columns near or far, for the search to shift to. */
-export function randomColumns(task: LoadTask, structure: Structure, chance: Chance): Columns | null {
+/** Other columns for the search to shift to, anywhere round the kiln. */
+export function otherColumns(task: LoadTask, structure: Structure, chance: Chance): Columns | null {
   const inward = chance.next() < 0.8 ? 0 : chance.next() * 0.2;
   return columnsFor(task, structure, chance.next() * 120, inward);
 }

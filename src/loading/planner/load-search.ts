@@ -1,6 +1,7 @@
 import type { Chance } from "../../measures/seeded-chance.ts";
 import { type Effort, QUICK, type Separation, THOROUGH } from "../packing/separation.ts";
 import type { Columns } from "./columns.ts";
+import { otherColumns } from "./legal-columns.ts";
 import { LevelLoad } from "./level-load.ts";
 import { standingRoom } from "./standing-room.ts";
 import type { Structure } from "./structure.ts";
@@ -313,7 +314,7 @@ export class LoadSearch {
 
   /** Shifts the three columns round the kiln where every level can still be parted. */
   private shiftPosts(): boolean {
-    const columns = this.otherColumns?.(this.chance);
+    const columns = otherColumns(this.task, this.structure, this.chance);
     if (!columns) return false;
     const found: LevelLoad["separation"][] = [];
     for (const [i, level] of this.levels.entries()) {
@@ -326,9 +327,6 @@ export class LoadSearch {
     for (const [i, level] of this.levels.entries()) level.acceptRoom(found[i] as LevelLoad["separation"], columns);
     return true;
   }
-
-  /** Gives other columns to try; set by whoever knows which are legal. */
-  otherColumns: ((chance: Chance) => Columns | null) | null = null;
 }
 
 function countOf(kinds: readonly number[], kind: number): number {

@@ -3,7 +3,7 @@ import type { LoadPlan } from "../load-plan.ts";
 import type { LoadRequest } from "../load-request.ts";
 import { settleEvenly } from "./evenness.ts";
 import { type Impossible, whyImpossible } from "./impossible.ts";
-import { legalColumns, randomColumns } from "./legal-columns.ts";
+import { legalColumns } from "./legal-columns.ts";
 import { LoadSearch, type LoadSnapshot } from "./load-search.ts";
 import { structures } from "./structure.ts";
 import { type LoadTask, loadTask } from "./task.ts";
@@ -38,9 +38,9 @@ const STRUCTURES_FILLED = 32;
 const SHARE_OF_FILLING = 0.15;
 // Then the better half is searched on, and of that the better half again: the share of the remaining work for each round.
 const ROUNDS: readonly { readonly searches: number; readonly share: number }[] = [
-  { searches: 12, share: 0.2 },
-  { searches: 6, share: 0.25 },
-  { searches: 3, share: 0.4 },
+  { searches: 8, share: 0.2 },
+  { searches: 4, share: 0.3 },
+  { searches: 2, share: 0.5 },
   { searches: 1, share: 1 },
 ];
 
@@ -73,7 +73,6 @@ export function planLoad(request: LoadRequest, options: PlanOptions): PlanOutcom
     if (columns.length === 0) continue;
     const chosen = columns[chance.below(columns.length)] as (typeof columns)[number];
     const search = new LoadSearch(task, structure, chosen, chance);
-    search.otherColumns = (chances) => randomColumns(task, structure, chances);
     search.fill(() => best !== null && stop());
     search.noteBest();
     work += search.work;
