@@ -107,6 +107,7 @@ describe("bad input ends in one clear sentence and exit code 2", () => {
     [["plan", "nowhere.json"], /no such file/],
     [["plan", "a.json", "--sedonds", "3"], /--sedonds/],
     [["plan", EXAMPLE.pathname, "--seconds", "soon"], /--seconds: found "soon"/],
+    [["plan", EXAMPLE.pathname, "--seed", "-3"], /--seed: found "-3"/],
     [["bake"], /found "bake"/],
     [["sheet", "a.json", "b.json", "--out", "c.doc"], /\.pdf or \.svg/],
   ])("%j", (args, sentence) => {

@@ -44,7 +44,7 @@ function parseCall(command: Command, args: readonly string[]): CommandCall {
   const options = { ...command.options, json: { type: "boolean" } } as const;
   let parsed: ReturnType<typeof parseArgs>;
   try {
-    parsed = parseArgs({ args: [...args], options, allowPositionals: true, strict: true });
+    parsed = parseArgs({ args: joinedNumbers(args), options, allowPositionals: true, strict: true });
   } catch (error) {
     const text = error instanceof Error ? error.message : String(error);
     const option = /'(-[^' ]*)/.exec(text)?.[1] ?? command.name;
@@ -69,6 +69,18 @@ function parseCall(command: Command, args: readonly string[]): CommandCall {
     options: parsed.values as CommandCall["options"],
     json: parsed.values.json === true,
   };
+}
+
+/** `--room -5` means `--room=-5`: no option of ours is a number. */
+function joinedNumbers(args: readonly string[]): string[] {
+  const joined: string[] = [];
+  for (const arg of args) {
+    const before = joined.at(-1);
+    if (/^-\d/.test(arg) && before?.startsWith("--") && !before.includes("="))
+      joined[joined.length - 1] = `${before}=${arg}`;
+    else joined.push(arg);
+  }
+  return joined;
 }
 
 process.exitCode = await main(process.argv.slice(2));

@@ -1,3 +1,4 @@
+import { CalibrationSchema } from "../firing/calibration/calibration-file.ts";
 import { ProgrammeSchema } from "../firing/programme/programme.ts";
 import { TariffSchema } from "../firing/tariff/tariff.ts";
 import { LoadPlanSchema } from "../loading/load-plan.ts";
@@ -10,6 +11,7 @@ export function publishedSchemas(): Record<string, object> {
   return {
     "load-request-1.json": published(LoadRequestSchema),
     "load-plan-1.json": published(LoadPlanSchema),
+    "calibration-1.json": published(CalibrationSchema),
     "programme-1.json": published(ProgrammeSchema),
     "tariff-1.json": published(TariffSchema),
   };
