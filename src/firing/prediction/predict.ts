@@ -1,6 +1,7 @@
 import type { ConeName } from "../cones/cone.ts";
 import { degreesApart, type HeatWork, heatWork } from "../heat-work/heat-work.ts";
 import { BRICK_23, BRICK_26, FIBRE } from "../materials/materials.ts";
+import { outsideRange } from "../materials/outside-range.ts";
 import type { Programme } from "../programme/programme.ts";
 import { fire, type SimulatedFiring } from "../thermal/fire.ts";
 import { kilnNetwork, type ThermalKiln, type ThermalLoad } from "../thermal/kiln-network.ts";
@@ -154,11 +155,9 @@ function straight(minutes: Float64Array, tempC: Float64Array, from: number, to: 
 
 const WALLS = { "brick 23": BRICK_23, "brick 26": BRICK_26, fibre: FIBRE } as const;
 
+/** Where the hot face's material has no data for what it gets. */
 function beyondData(kiln: ThermalKiln, peakC: number): string[] {
   const hot = kiln.wall[0];
-  const material = hot && WALLS[hot.material];
-  if (!material || peakC <= material.validC[1]) return [];
-  return [
-    `${material.name}: its values are known up to ${material.validC[1]} °C; above that the highest known is used, and the brick itself may not be meant for it.`,
-  ];
+  const beyond = hot && outsideRange(WALLS[hot.material], peakC);
+  return beyond ? [beyond.message] : [];
 }
