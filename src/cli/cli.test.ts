@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
@@ -114,6 +114,21 @@ describe("bad input ends in one clear sentence and exit code 2", () => {
     const done = runCommand(args);
     expect(done.code).toBe(2);
     expect(done.err).toMatch(sentence);
+  });
+
+  test("a place that cannot be written is said so, and nothing is left beside it", () => {
+    const taken = join(folder, "taken");
+    mkdirSync(taken);
+    const drawn = runCommand(["sheet", request, plan, "--out", join(folder, "request.json", "sheet.pdf")]);
+    expect(drawn.code).toBe(2);
+    const planned = runCommand(["plan", request, "--seconds", "0.1", "--out", taken]);
+    expect(planned.code).toBe(2);
+    expect(planned.err).toMatch(/cannot be written/);
+    expect(readdirSync(folder).filter((name) => name.includes(".part-"))).toEqual([]);
+  });
+
+  test("a plan given where a request belongs is told by its format", () => {
+    expect(runCommand(["check", plan, plan]).err).toMatch(/format: found "load-plan\/1"; expected "load-request\/1"/);
   });
 
   test("a plan that names a piece nobody has is refused by name", () => {

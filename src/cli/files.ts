@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, renameSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import type { LoadPlan } from "../loading/load-plan.ts";
 import type { LoadRequest } from "../loading/load-request.ts";
@@ -56,12 +56,14 @@ export const readJsonFile = readFileAs;
  * @throws BadInput where the folder cannot be written
  */
 export function writeWholeFile(path: string, content: string | Uint8Array): void {
-  const beside = `${resolve(path)}.part-${process.pid}`;
+  const place = resolve(path);
+  const beside = `${place}.part-${process.pid}`;
   try {
-    mkdirSync(dirname(resolve(path)), { recursive: true });
+    makeFolder(dirname(place));
     writeFileSync(beside, content);
-    renameSync(beside, resolve(path));
+    renameSync(beside, place);
   } catch (error) {
+    if (existsSync(beside)) rmSync(beside);
     const code = (error as NodeJS.ErrnoException).code;
     throw new BadInput({
       code: "cannot-write",
@@ -70,4 +72,11 @@ export function writeWholeFile(path: string, content: string | Uint8Array): void
       expected: "a writable file",
     });
   }
+}
+
+/** Makes a folder and those above it, one by one: `recursive` never returns where the system answers that there is none (/proc). */
+function makeFolder(folder: string): void {
+  if (existsSync(folder)) return;
+  makeFolder(dirname(folder));
+  mkdirSync(folder);
 }

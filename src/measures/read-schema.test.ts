@@ -106,6 +106,10 @@ describe("reading by schema", () => {
     else expect(fault(change)).toMatch(message);
   });
 
+  test("tells a file of another format by its format, before any field it does not know", () => {
+    expect(fault({ format: "other/1", alien: 1 })).toMatch(/^format: found "other\/1"; expected "sample\/1"/);
+  });
+
   test.each([[null], [[]], [3], ["text"], [undefined]])("refuses %j for a whole file", (value) => {
     expect(() => readBySchema(Sample, value)).toThrow(/^found .*; expected an object { … }\.$/);
   });

@@ -97,6 +97,10 @@ function explainObject(rule: Rule, value: unknown, path: string): void {
   if (!isObject(value)) refuse("not-an-object", path, shown(value), "an object { … }");
   const fields = value as Record<string, unknown>;
   const known = rule.properties ?? {};
+  // A file of another format is told by its name first: else its first field would be called unknown.
+  if (known.format && "const" in known.format && Object.hasOwn(fields, "format")) {
+    explain(known.format, fields.format, join(path, "format"));
+  }
   if (rule.additionalProperties === false) {
     for (const name of Object.keys(fields)) {
       if (Object.hasOwn(known, name)) continue;
