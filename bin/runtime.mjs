@@ -1,6 +1,6 @@
 // Finds a Node new enough for Wareboard, bringing Node 24 from the npm registry where the machine's own is older.
 // Plain JavaScript on purpose: this file must run on Node 20 before anything has been built.
-import { spawnSync } from "node:child_process";
+import { spawn, spawnSync } from "node:child_process";
 import { accessSync, constants, existsSync, readdirSync, readFileSync } from "node:fs";
 import { homedir } from "node:os";
 import { dirname, join } from "node:path";
@@ -78,16 +78,31 @@ function broughtNode() {
   return null;
 }
 
+/** A command's environment with the brought Node first on PATH, so that the tools it starts find it too. */
+function environment(node, more = {}) {
+  const path = `${dirname(node)}${process.platform === "win32" ? ";" : ":"}${process.env.PATH ?? ""}`;
+  return { ...process.env, ...more, PATH: path };
+}
+
 /** Runs a script under a Node that is new enough and returns its exit code. `options` go to spawnSync. */
 export function runUnderNode(args, options = {}) {
   const node = findNode();
-  // The brought Node comes first on PATH, so that the tools this one starts find it too.
-  const path = `${dirname(node)}${process.platform === "win32" ? ";" : ":"}${process.env.PATH ?? ""}`;
-  const done = spawnSync(node, args, {
-    stdio: "inherit",
-    ...options,
-    env: { ...process.env, ...options.env, PATH: path },
-  });
+  const done = spawnSync(node, args, { stdio: "inherit", ...options, env: environment(node, options.env) });
   if (done.error) throw done.error;
   return done.status ?? 1;
+}
+
+/** Goes on as a script under a Node that is new enough: whoever stops this process stops that one, and its end is this one's. */
+export function goOnUnderNode(args) {
+  const node = findNode();
+  const child = spawn(node, args, { stdio: "inherit", env: environment(node) });
+  for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) process.on(signal, () => child.kill(signal));
+  child.on("error", (error) => {
+    throw error;
+  });
+  child.on("exit", (code, signal) => {
+    if (signal === null) process.exit(code ?? 1);
+    process.removeAllListeners(signal);
+    process.kill(process.pid, signal);
+  });
 }

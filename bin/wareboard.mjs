@@ -3,7 +3,7 @@
 import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { nodeIsNewEnough, packageRoot, runUnderNode } from "./runtime.mjs";
+import { goOnUnderNode, nodeIsNewEnough, packageRoot } from "./runtime.mjs";
 
 const program = join(packageRoot, "dist/cli/main.js");
 if (!existsSync(program)) {
@@ -13,4 +13,4 @@ if (!existsSync(program)) {
   process.exit(2);
 }
 if (nodeIsNewEnough()) await import(pathToFileURL(program).href);
-else process.exitCode = runUnderNode([program, ...process.argv.slice(2)]);
+else goOnUnderNode([program, ...process.argv.slice(2)]);

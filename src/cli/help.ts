@@ -12,7 +12,7 @@ export function overallHelp(commands: readonly Command[]): string {
     ...commands.map((command) => `  ${command.name.padEnd(width)}  ${command.summary}`),
     "",
     "Every command takes --json (for machines) and --help (with examples).",
-    "Exit codes: 0 done, 1 the answer is no, 2 bad input.",
+    "Exit codes: 0 done, 1 the answer is no, 2 bad input, 3 a fault of Wareboard's own.",
     "",
     CAUTION,
   ].join("\n")}\n`;

@@ -8,9 +8,9 @@ import { commandHelp, overallHelp } from "./help.ts";
  * Runs the command line.
  *
  * @param args what follows `wareboard`
- * @returns the exit code: 0 done, 1 the answer is no, 2 bad input
+ * @returns the exit code: 0 done, 1 the answer is no, 2 bad input, 3 a fault of Wareboard's own
  */
-export async function main(args: readonly string[]): Promise<0 | 1 | 2> {
+export async function main(args: readonly string[]): Promise<0 | 1 | 2 | 3> {
   const json = args.includes("--json");
   try {
     const [name, ...rest] = args;
@@ -34,10 +34,22 @@ export async function main(args: readonly string[]): Promise<0 | 1 | 2> {
     }
     return await command.run(parseCall(command, rest));
   } catch (error) {
-    if (!(error instanceof BadInput)) throw error;
+    if (!(error instanceof BadInput)) return ownFault(error, json);
     process.stderr.write(json ? `${JSON.stringify({ error: error.toJSON() })}\n` : `${error.message}\n`);
     return 2;
   }
+}
+
+/** A fault that is nobody's input: told as ours, with what a maker needs to find it. */
+function ownFault(error: unknown, json: boolean): 3 {
+  const message = error instanceof Error ? error.message : String(error);
+  const sentence = `Wareboard itself failed, and it is not your file's fault: ${message}`;
+  if (json)
+    process.stderr.write(
+      `${JSON.stringify({ error: { code: "own-fault", path: "", found: message, expected: "no failure", message: sentence } })}\n`,
+    );
+  else process.stderr.write(`${sentence}\n${error instanceof Error ? (error.stack ?? "") : ""}\n`);
+  return 3;
 }
 
 function parseCall(command: Command, args: readonly string[]): CommandCall {

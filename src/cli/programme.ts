@@ -2,6 +2,7 @@ import { FIRING_KINDS } from "../firing/cones/firing-kind.ts";
 import { parseCone } from "../firing/cones/parse-cone.ts";
 import { simulate } from "../firing/prediction/predict.ts";
 import { troubleText } from "../firing/prediction/trouble-text.ts";
+import { usualKilnCurve } from "../firing/prediction/usual-kiln.ts";
 import { ENDINGS } from "../firing/programme/draft-programme.ts";
 import { programmeHours } from "../firing/programme/ideal-curve.ts";
 import { keyInTable } from "../firing/programme/key-in.ts";
@@ -60,7 +61,7 @@ export const programme: Command = {
     const units = choiceOption(call, "units", ["C", "F"], "C");
     let written: WrittenProgramme;
     try {
-      written = writeProgramme(firing === null ? wish : { ...wish, simulate: wareCurves(firing) });
+      written = writeProgramme({ ...wish, simulate: firing === null ? usualKilnCurve : wareCurves(firing) });
     } catch (error) {
       if (!(error instanceof BadInput) || error.code !== "never-reaches" || firing === null) throw error;
       return tooWeak(call, error);
@@ -73,7 +74,7 @@ export const programme: Command = {
   },
 };
 
-/** The load in its kiln that the programme is to fire, or null for an ideal kiln. */
+/** The load in its kiln that the programme is to fire, or null for a usual small kiln. */
 function firingOf(call: CommandCall, kind: ProgrammeWish["kind"]): PlannedFiring | null {
   const { request: requestPath, plan: planPath } = call.options;
   if (typeof requestPath !== "string" || typeof planPath !== "string") {
@@ -147,7 +148,7 @@ function programmeText(written: WrittenProgramme, firing: PlannedFiring | null, 
   ];
 }
 
-/** How long it takes and what the cone gets, in an ideal kiln or in hers; and where hers falls behind. */
+/** How long it takes and what the cone gets, in a usual small kiln or in hers; and where hers falls behind. */
 function runOf(
   { programme, work }: WrittenProgramme,
   firing: PlannedFiring | null,
@@ -155,7 +156,10 @@ function runOf(
   const done = `work ${work.toFixed(2)} of the cone, its cooling counted`;
   if (firing === null) {
     const hours = hoursText(programmeHours(programme).programmed);
-    return { headline: `${programme.name}: ${hours} to shut-off where the kiln can follow; ${done}.`, troubles: [] };
+    return {
+      headline: `${programme.name}: ${hours} to shut-off where the kiln can follow; ${done}, as a usual small kiln cools.`,
+      troubles: [],
+    };
   }
   const { shutOffMin, trouble } = simulate({ ...firing.setting, programme });
   return {

@@ -102,7 +102,7 @@ export function predict(input: PredictInput): Prediction {
     probe,
     troubles: firing.trouble.map((each) => troubleText(each, programme)),
     warnings: [...probe.warnings.map((each) => each.message), ...beyondData(kiln, firing.peakC)],
-    finished: !firing.trouble.some((each) => each.kind === "stalled"),
+    finished: firing.trouble.every((each) => each.kind === "behind"),
     firing,
   };
 }

@@ -102,22 +102,27 @@ export function countRow({ play }: LevelSort, slice: Slice, gapMm: number, radiu
   return { room: slice.discMm.map((disc) => surelyFit(disc / radiusMm)), most };
 }
 
+/** The checker lets this much pass an edge. */
+const ROUND_MM = 1e-3;
+
 function middlesAtMost(play: ShelfPlay, inwardMm: number, radiusMm: number): number {
   const { shelf } = play;
   switch (shelf.shape) {
     case "disc": {
       const radius = shelf.diameterMm / 2 - inwardMm;
-      return radius < 0 ? 0 : atMostIn(Math.PI * radius * radius, 2 * Math.PI * radius, radiusMm);
+      return radius < -ROUND_MM ? 0 : atMostIn(Math.PI * radius * radius, 2 * Math.PI * radius, radiusMm);
     }
     case "polygon": {
       const inner = shelf.acrossFlatsMm / 2 - inwardMm;
       const tan = Math.tan(Math.PI / shelf.sides);
-      return inner < 0 ? 0 : atMostIn(shelf.sides * inner * inner * tan, 2 * shelf.sides * inner * tan, radiusMm);
+      return inner < -ROUND_MM
+        ? 0
+        : atMostIn(shelf.sides * inner * inner * tan, 2 * shelf.sides * inner * tan, radiusMm);
     }
     case "rectangle": {
       const x = shelf.widthMm - 2 * inwardMm;
       const y = shelf.lengthMm - 2 * inwardMm;
-      return x < 0 || y < 0 ? 0 : atMostIn(x * y, 2 * (x + y), radiusMm);
+      return x < -ROUND_MM || y < -ROUND_MM ? 0 : atMostIn(x * y, 2 * (x + y), radiusMm);
     }
     case "half-disc":
       return atMostIn(play.areaMm2, play.perimeterMm, radiusMm);
@@ -128,6 +133,9 @@ function middlesAtMost(play: ShelfPlay, inwardMm: number, radiusMm: number): num
 const SIDE_PRICES = [0.03, 0.07, 0.11, 0.14, 0.18, 0.24];
 const EDGE_PRICES = [0.2, 0.3, 0.4, 0.45, 0.5, 0.6, 0.8];
 const MOST_COUNTED_RADII = 10;
+// What the checker's thousandth of a millimetre and the arithmetic may give away, as a share: a piece exactly as wide as
+// its shelf must not be reckoned off it.
+const ROUNDING = 5e-5;
 const LIKELY_SHELVES = 4;
 
 /** Every row a level of one sort keeps. The first is the area's. */
@@ -151,7 +159,7 @@ export function levelRows(
     const step = Math.ceil(radii.length / MOST_COUNTED_RADII);
     rows.push(...radii.filter((_, i) => i % step === 0).map((radius) => countRow(sort, slice, gapMm, radius)));
   }
-  const [first, ...others] = rows;
+  const [first, ...others] = rows.map((row) => ({ room: row.room, most: row.most * (1 + ROUNDING) }));
   return [first!, ...others.filter((row) => row.most > 0)];
 }
 

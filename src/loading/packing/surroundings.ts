@@ -2,6 +2,12 @@ import type { LevelSpace } from "./level-space.ts";
 import type { PieceKind } from "./piece-kind.ts";
 
 /**
+ * Of what every piece is spared all round, this much is given back at an edge: so that a piece exactly as wide as its
+ * shelf still stands on it, while an overlap too small to see (TOUCH_MM) and rounding to a thousandth stay within the edge.
+ */
+const EDGE_MM = 0.0081;
+
+/**
  * What bounds and stands on a level, as flat arrays: the shelf's and the chamber's edges, posts, probes, spyholes. Edges
  * that another edge makes needless are left out.
  */
@@ -27,12 +33,13 @@ export class Surroundings {
     this.kinds = pieceKinds.length;
     const circles: number[] = [];
     for (const { region, marginMm } of space.bounds) {
-      if (region.circle) circles.push(region.circle.x, region.circle.y, region.circle.radius - marginMm + half);
+      if (region.circle)
+        circles.push(region.circle.x, region.circle.y, region.circle.radius - marginMm + half + EDGE_MM);
     }
     const sides: number[] = [];
     for (const { region, marginMm } of space.bounds) {
       for (const { nx, ny, offset } of region.sides) {
-        const far = offset - marginMm + half;
+        const far = offset - marginMm + half + EDGE_MM;
         let needless = false;
         for (let c = 0; c < circles.length; c += 3) {
           const outmost = nx * (circles[c] as number) + ny * (circles[c + 1] as number) + (circles[c + 2] as number);

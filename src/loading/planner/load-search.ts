@@ -169,8 +169,10 @@ export class LoadSearch {
       added.reduce((sum, kind) => sum + this.areaOf(kind), 0) - taken.reduce((sum, kind) => sum + this.areaOf(kind), 0);
     const fullness = this.fullness(level, more);
     const limit = this.refused[level] as number;
+    // One piece on a shelf of its own may cover all of it: it stands there if it was admitted.
+    const alone = load.count - without.length + added.length === 1;
     // Past what was refused before it is tried now and then, less and less likely the fuller it would be.
-    if (fullness > limit && this.chance.next() > Math.exp(-(fullness - limit) * 60)) return false;
+    if (!alone && fullness > limit && this.chance.next() > Math.exp(-(fullness - limit) * 60)) return false;
     const widestFirst = [...added].sort((a, b) => this.areaOf(b) - this.areaOf(a));
     if (!load.tryChange(without, widestFirst, effort, hops, this.chance)) {
       if (fullness < limit) this.refused[level] = Math.max(fullness, limit - 0.004);

@@ -17,7 +17,8 @@ export interface Seat {
   readonly areaMm2: number;
 }
 
-const SPARE_MM = 0.01;
+// A shelf that keeps its distance exactly keeps it: this much is rounding.
+const ROUNDING_MM = 1e-6;
 
 /** How each kind of full shelf can lie in the chamber with `wallMm` to the wall all round; those that cannot are left out. */
 export function shelfSeats(chamber: Chamber, shelves: readonly Shelf[], wallMm: number): Seat[] {
@@ -27,7 +28,7 @@ export function shelfSeats(chamber: Chamber, shelves: readonly Shelf[], wallMm: 
     if (shelf.count === 0 || shelf.shape === "half-disc") continue;
     for (const turnDeg of [0, 90, 45, 22.5, 67.5, 30, 60, 15, 75]) {
       const region = placedRegion(shelfRegion(shelf), 0, 0, turnDeg);
-      if (!inside(region, walls, wallMm + SPARE_MM)) continue;
+      if (!inside(region, walls, wallMm - ROUNDING_MM)) continue;
       seats.push({ shelf, turnDeg, region, areaMm2: regionArea(region) });
       break;
     }

@@ -43,7 +43,7 @@ export function structures(task: LoadTask, keep: number): Structure[] {
     const whole = levels.map((level, i): StructureLevel => {
       const above = levels[i + 1];
       const clearMm = above
-        ? above.topMm - above.seat.shelf.thicknessMm - level.topMm - rules.headroomMm
+        ? above.topMm - above.seat.shelf.thicknessMm - level.topMm - headroomUnder(task, above.seat)
         : depth - rules.lidMm - level.topMm;
       return { ...level, clearMm };
     });
@@ -93,7 +93,7 @@ function usefulHeights(
   let inClass = 0;
   for (const height of task.heights) {
     if (onFloor && height.totalMm < rules.floorAirMm) continue;
-    const clear = height.totalMm - rules.headroomMm;
+    const clear = height.totalMm - headroomUnder(task, seat);
     const kinds = onFloor ? 0 : countUpTo(pieceHeights, clear);
     if (!onFloor && kinds === 0) continue;
     if (kinds === lastClass && inClass >= 2) continue;
@@ -112,3 +112,9 @@ const countUpTo = (sorted: readonly number[], most: number): number => {
   while (count < sorted.length && (sorted[count] as number) <= most) count++;
   return count;
 };
+
+/** What ware keeps from the shelf above it: the headroom, and where the gap is wider than that shelf, the gap through it. */
+function headroomUnder(task: LoadTask, seat: Seat): number {
+  const { headroomMm, gapMm } = task.request.rules;
+  return Math.max(headroomMm, gapMm - seat.shelf.thicknessMm);
+}
