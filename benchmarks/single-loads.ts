@@ -3,7 +3,7 @@ import { checkPlan } from "../src/loading/checker/check-plan.ts";
 import type { LoadPlan } from "../src/loading/load-plan.ts";
 import type { LoadRequest } from "../src/loading/load-request.ts";
 import { planLoad } from "../src/loading/planner/plan-load.ts";
-import { planOnWorkers } from "../src/workers/plan-on-workers.ts";
+import { planOnWorkers, WORK_PER_SECOND } from "../src/workers/plan-on-workers.ts";
 import { benchmarkRequest } from "./instances.ts";
 import { median, percent, type Row } from "./row.ts";
 import { loadByHand } from "./yardsticks/by-hand.ts";
@@ -91,8 +91,6 @@ export async function singleLoad(seed: number, pieces: number, options: SingleLo
     broken: plan ? checkPlan(request, plan).length : 0,
   };
 }
-// As planOnWorkers reckons: what a thread of a usual machine looks at in a second.
-const WORK_PER_SECOND = 2_000_000;
 
 /** The rows of the table about single loads, medians over the seeds. */
 export function singleLoadRows(loads: readonly SingleLoad[]): Row[] {
