@@ -39,7 +39,7 @@ function linkCommand() {
 
 const node = (args) => runUnderNode(args, { cwd: packageRoot });
 const tool = (name, ...args) => node([join(modules, name), ...args]);
-const build = () => tool("typescript/bin/tsc", "-b");
+const build = () => tool("typescript/bin/tsc", "-b") || tool("vite/bin/vite.js", "build", "--logLevel", "warn");
 
 const tasks = {
   start: (args) => build() || node(["bin/wareboard.mjs", ...(args.length ? args : ["demo"])]),
