@@ -1,0 +1,4 @@
+/** Being written. */
+export default function AtTheKilnScreen() {
+  return <p>Being written.</p>;
+}

@@ -1,0 +1,4 @@
+/** Being written. */
+export default function KilnScreen() {
+  return <p>Being written.</p>;
+}

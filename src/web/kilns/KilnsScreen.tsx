@@ -1,0 +1,4 @@
+/** Being written. */
+export default function KilnsScreen() {
+  return <p>Being written.</p>;
+}
