@@ -10,11 +10,15 @@ import { shelfDescent } from "./shelf-descent.ts";
 export interface LoadingStep {
   readonly text: string;
   readonly note?: string;
+  /** What it sets down, where it sets something down: what a screen marks in its drawing. */
+  readonly sets?: "shelf" | "posts" | "pieces";
 }
 
 /** Steps that belong together, in their order. */
 export interface LoadingStage {
   readonly title: string;
+  /** Which of the load's levels it builds, by its place in the plan; null before the first and after the last. */
+  readonly level: number | null;
   readonly steps: readonly LoadingStep[];
 }
 
@@ -25,9 +29,9 @@ const SAME_RING_MM = 3;
 export function loadingStages(load: SheetLoad, units: LengthUnits): LoadingStage[] {
   const [first, ...others] = byHeight(load.levels);
   return [
-    { title: "Before anything goes in", steps: beforeSteps(load, units) },
+    { title: "Before anything goes in", level: null, steps: beforeSteps(load, units) },
     ...[first, ...others].flatMap((level) => (level ? [levelStage(load, level, units)] : [])),
-    { title: "Before the lid comes down", steps: closingSteps(load, units) },
+    { title: "Before the lid comes down", level: null, steps: closingSteps(load, units) },
   ];
 }
 
@@ -47,17 +51,17 @@ function beforeSteps(load: SheetLoad, units: LengthUnits): LoadingStep[] {
   ];
   const floor = postsOnFloor(load);
   if (floor.length > 0) {
-    steps.push({ text: `Stand ${postsPhrase(floor, units)} on the floor, ${whereText(floor, units)}.` });
+    steps.push({ text: `Stand ${postsPhrase(floor, units)} on the floor, ${whereText(floor, units)}.`, sets: "posts" });
   }
   return steps;
 }
 
 function levelStage(load: SheetLoad, level: SheetLevel, units: LengthUnits): LoadingStage {
   const { shelf, pieces, postsOn } = level;
-  const steps: LoadingStep[] = [lowerStep(load, level, units)];
+  const steps: LoadingStep[] = [{ ...lowerStep(load, level, units), sets: "shelf" }];
   if (postsOn.length > 0) {
     const where = straightAbove(level) ? "straight above the posts beneath" : whereText(postsOn, units);
-    steps.push({ text: `Stand ${postsPhrase(postsOn, units)} on it, ${where}.` });
+    steps.push({ text: `Stand ${postsPhrase(postsOn, units)} on it, ${where}.`, sets: "posts" });
   }
   const onCookies = pieces.filter(({ piece }) => piece.ware.cookie);
   if (onCookies.length > 0) steps.push({ text: `Set the cookies down first, for ${numbersText(onCookies)}.` });
@@ -68,10 +72,13 @@ function levelStage(load: SheetLoad, level: SheetLevel, units: LengthUnits): Loa
     });
   }
   if (pieces.length > 0) {
-    steps.push({ text: `Set down ${numbersText(pieces)}, in the order of their numbers: the far side first.` });
+    steps.push({
+      text: `Set down ${numbersText(pieces)}, in the order of their numbers: the far side first.`,
+      sets: "pieces",
+    });
     steps.push({ text: headroomText(load, level, units) });
   }
-  return { title: `Level ${level.number}, ${shelf.kind.name}`, steps };
+  return { title: `Level ${level.number}, ${shelf.kind.name}`, level: level.index, steps };
 }
 
 function lowerStep(load: SheetLoad, level: SheetLevel, units: LengthUnits): LoadingStep {
