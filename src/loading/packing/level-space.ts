@@ -5,7 +5,7 @@ export type Obstacle =
   | { readonly kind: "square"; readonly x: number; readonly y: number; readonly half: number; readonly turn: number }
   | { readonly kind: "line"; readonly x1: number; readonly y1: number; readonly x2: number; readonly y2: number };
 
-/** An obstacle with the least distance each piece must keep from it; zero or less where a piece passes it by in height. */
+/** An obstacle with the least distance each piece must keep from it; below zero where a piece passes it by in height. */
 export interface Standoff {
   readonly obstacle: Obstacle;
   /** Least distance from a piece's outline, for a piece that stands from the shelf's face up to `heightMm`. */

@@ -53,14 +53,17 @@ export class Surroundings {
     const lines: number[] = [];
     const lineClears: number[] = [];
     for (const { obstacle, clearanceFor } of space.standoffs) {
-      const clear = pieceKinds.map((kind) => clearanceFor(kind.heightMm) - half);
+      // A piece that passes by in height needs no distance at all: a reach below zero never overlaps.
+      const clear = pieceKinds.map((kind) => {
+        const least = clearanceFor(kind.heightMm);
+        return least < 0 ? -1e9 : least - half;
+      });
       if (obstacle.kind === "square") {
         squares.push(obstacle.x, obstacle.y, obstacle.half, Math.cos(obstacle.turn), Math.sin(obstacle.turn));
         squareClears.push(...clear);
       } else {
         lines.push(obstacle.x1, obstacle.y1, obstacle.x2 - obstacle.x1, obstacle.y2 - obstacle.y1);
-        // A piece that passes by in height needs no distance at all: a reach below zero never overlaps.
-        lineClears.push(...clear.map((each) => (each <= -half ? -1e9 : each)));
+        lineClears.push(...clear);
       }
     }
     this.circles = Float64Array.from(circles);
@@ -84,6 +87,7 @@ export class Surroundings {
     const dx = x - (this.squares[5 * o] as number);
     const dy = y - (this.squares[5 * o + 1] as number);
     const near = reach + this.squareClear(o, kind) + (this.squares[5 * o + 2] as number) * Math.SQRT2;
+    if (near <= 0) return true;
     return dx * dx + dy * dy >= near * near;
   }
 

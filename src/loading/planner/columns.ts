@@ -80,7 +80,7 @@ export function postClearsProbe(
   probeMm: number,
 ): boolean {
   const up = Math.max(0, fromMm - probe.heightMm, probe.heightMm - toMm);
-  if (up >= probeMm) return true;
+  if (up > 0 && up >= probeMm) return true;
   const apart = Math.sqrt(
     closestOnSegments(
       columns.x[column] as number,

@@ -55,9 +55,15 @@ export function standingRoom(task: LoadTask, structure: Structure, columns: Colu
 
 /**
  * The least distance seen from above that keeps a piece `clearance` away in space from something between two heights; below
- * zero where the piece passes above or beneath it.
+ * zero where the piece passes above or beneath it. Where the piece spans the height, no clearance still means not into it.
  */
-function planClearance(topMm: number, pieceMm: number, lowMm: number, highMm: number, clearance: number): number {
+export function planClearance(
+  topMm: number,
+  pieceMm: number,
+  lowMm: number,
+  highMm: number,
+  clearance: number,
+): number {
   const up = Math.max(0, topMm - highMm, lowMm - (topMm + pieceMm));
-  return up >= clearance ? Number.NEGATIVE_INFINITY : Math.sqrt(clearance * clearance - up * up);
+  return up > 0 && up >= clearance ? Number.NEGATIVE_INFINITY : Math.sqrt(clearance * clearance - up * up);
 }
