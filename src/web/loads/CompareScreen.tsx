@@ -1,0 +1,3 @@
+export default function CompareScreen() {
+  return <p>Loads side by side</p>;
+}

@@ -1,0 +1,3 @@
+export default function LoadsScreen() {
+  return <p>Loads</p>;
+}

@@ -1,0 +1,3 @@
+export default function InSpaceScreen() {
+  return <p>The load in space</p>;
+}
