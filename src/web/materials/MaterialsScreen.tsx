@@ -1,0 +1,4 @@
+/** Being written. */
+export default function MaterialsScreen() {
+  return <p>Being written.</p>;
+}

@@ -1,0 +1,4 @@
+/** Being written. */
+export default function WaitingScreen() {
+  return <p>Being written.</p>;
+}
