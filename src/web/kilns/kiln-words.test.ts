@@ -1,0 +1,47 @@
+import { describe, expect, test } from "vitest";
+import type { Chamber } from "../../kiln/chamber.ts";
+import type { Shelf } from "../../kiln/furniture.ts";
+import { chamberText, fitWords, volumeText } from "./kiln-words.ts";
+import { shelfFit } from "./shelf-fit.ts";
+
+const eight: Chamber = { shape: "polygon", sides: 8, acrossFlatsMm: 390, depthMm: 450 };
+
+test("a volume is said in her units: a box a foot each way is one cubic foot", () => {
+  const foot: Chamber = { shape: "rectangle", widthMm: 304.8, lengthMm: 304.8, depthMm: 304.8 };
+  expect(volumeText(foot, "inches")).toBe("1 cubic foot");
+  expect(volumeText(foot, "metric")).toBe("28 litres");
+  expect(volumeText(eight, "metric")).toBe("57 litres");
+  expect(volumeText(eight, "inches")).toBe("2 cubic feet");
+});
+
+test("a chamber is said by its shape and measures", () => {
+  expect(chamberText(eight, "metric")).toBe("Eight-sided, 390 mm across, 450 mm deep");
+  expect(chamberText({ shape: "round", diameterMm: 254, depthMm: 304.8 }, "inches")).toBe(
+    "Round, 10 in across, 12 in deep",
+  );
+  expect(chamberText({ shape: "rectangle", widthMm: 450, lengthMm: 450, depthMm: 500 }, "metric")).toBe(
+    "Square, 450 × 450 mm, 500 mm deep",
+  );
+});
+
+describe("whether a shelf goes in", () => {
+  const words = (shelf: Partial<Shelf>, wallMm = 6) => {
+    const whole = { name: "s", thicknessMm: 15, count: 1, shape: "disc", diameterMm: 355, ...shelf } as Shelf;
+    return fitWords(shelfFit(eight, whole), whole, wallMm, "metric");
+  };
+
+  test("is said at once with the number", () => {
+    expect(words({})).toEqual({ verdict: "fits", words: "18 mm to the wall." });
+    expect(words({ diameterMm: 402 })).toEqual({
+      verdict: "cannot",
+      words: "Cannot go in: 12 mm too wide for the chamber.",
+    });
+    expect(words({ diameterMm: 384 })).toEqual({
+      verdict: "near",
+      words: "3 mm to the wall. You ask for 6 mm, so no load can use it.",
+    });
+    expect(words({ diameterMm: 384 }, 3).verdict).toBe("fits");
+    expect(words({ diameterMm: 390 }, 0).words).toBe("Touches the wall.");
+    expect(words({ shape: "half-disc", diameterMm: 355 }).words).toBe("As a pair 18 mm to the wall.");
+  });
+});

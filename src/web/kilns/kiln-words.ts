@@ -1,0 +1,66 @@
+import type { Chamber } from "../../kiln/chamber.ts";
+import { chamberVolumeLitres } from "../../kiln/chamber-volume.ts";
+import type { Shelf } from "../../kiln/furniture.ts";
+import { formatLength, formatLengthNumber, type LengthUnits } from "../../measures/length.ts";
+import { numberWord } from "../../sheets/post-words.ts";
+import type { ShelfFit } from "./shelf-fit.ts";
+
+/** A cubic foot: 0.3048³ m³ exactly. */
+const LITRES_PER_CUBIC_FOOT = 28.316846592;
+
+/** `57 litres` or `2 cubic feet`. */
+export function volumeText(chamber: Chamber, units: LengthUnits): string {
+  const litres = chamberVolumeLitres(chamber);
+  if (units === "metric") return `${litres < 10 ? litres.toFixed(1) : Math.round(litres)} litres`;
+  const feet = Math.round((litres / LITRES_PER_CUBIC_FOOT) * 10) / 10;
+  return `${feet} cubic ${feet === 1 ? "foot" : "feet"}`;
+}
+
+/** `Eight-sided, 390 mm across, 450 mm deep`. */
+export function chamberText(chamber: Chamber, units: LengthUnits): string {
+  const deep = `${formatLength(chamber.depthMm, units)} deep`;
+  if (chamber.shape === "round") return `Round, ${formatLength(chamber.diameterMm, units)} across, ${deep}`;
+  if (chamber.shape === "polygon") {
+    const word = numberWord(chamber.sides);
+    const sided = `${word.charAt(0).toUpperCase()}${word.slice(1)}-sided`;
+    return `${sided}, ${formatLength(chamber.acrossFlatsMm, units)} across, ${deep}`;
+  }
+  const across = `${formatLengthNumber(chamber.widthMm, units)} × ${formatLength(chamber.lengthMm, units)}`;
+  return `${chamber.widthMm === chamber.lengthMm ? "Square" : "Rectangular"}, ${across}, ${deep}`;
+}
+
+/** `Disc, 355 mm`, `Half disc, 355 mm`, `Slab, 410 × 400 mm`. */
+export function shelfText(shelf: Shelf, units: LengthUnits): string {
+  if (shelf.shape === "disc") return `Disc, ${formatLength(shelf.diameterMm, units)}`;
+  if (shelf.shape === "half-disc") return `Half disc, ${formatLength(shelf.diameterMm, units)}`;
+  if (shelf.shape === "polygon") return `${shelf.sides} sides, ${formatLength(shelf.acrossFlatsMm, units)}`;
+  return `Slab, ${formatLengthNumber(shelf.widthMm, units)} × ${formatLength(shelf.lengthMm, units)}`;
+}
+
+/** What is to be said of a shelf in the chamber, and how it stands with the rule. */
+export interface FitWords {
+  readonly words: string;
+  readonly verdict: "fits" | "near" | "cannot";
+}
+
+// Less than this is said as touching: rulers do not read it.
+const TOUCH_MM = 0.5;
+
+/** Whether a shelf goes in, in words with the number: `18 mm to the wall`, `Cannot go in: 12 mm too wide`. */
+export function fitWords(fit: ShelfFit, shelf: Shelf, shelfWallMm: number, units: LengthUnits): FitWords {
+  const pair = shelf.shape === "half-disc";
+  if (fit.wallMm < 0) {
+    const over = formatLength(Math.max(1, Math.ceil(-2 * fit.wallMm)), units);
+    return { verdict: "cannot", words: `Cannot go in: ${over} too wide for the chamber.` };
+  }
+  const alone = pair && !fit.paired ? "Only one half goes in, off the middle: " : pair ? "As a pair " : "";
+  const air = fit.wallMm < TOUCH_MM ? "touches the wall" : `${formatLength(fit.wallMm, units)} to the wall`;
+  const said = `${alone}${air}`.replace(/^./, (letter) => letter.toUpperCase());
+  if (fit.wallMm < shelfWallMm - 0.01) {
+    return {
+      verdict: "near",
+      words: `${said}. You ask for ${formatLength(shelfWallMm, units)}, so no load can use it.`,
+    };
+  }
+  return { verdict: "fits", words: `${said}.` };
+}
