@@ -1,0 +1,89 @@
+import { QueryClient } from "@tanstack/react-query";
+import type { Changed } from "../../studio/api/contract.ts";
+import type { RecordOf } from "../../studio/records/all-kinds.ts";
+import type { KindName } from "../../studio/records/record-kind.ts";
+import { StudioRefusal } from "./client.ts";
+
+/** Every record this page has read, by kind. The studio tells of changes, so nothing goes stale by itself. */
+export const queries = new QueryClient({
+  defaultOptions: {
+    queries: {
+      staleTime: Number.POSITIVE_INFINITY,
+      gcTime: Number.POSITIVE_INFINITY,
+      // The studio may run on this very machine: whether there is a network says nothing.
+      networkMode: "always",
+      refetchOnWindowFocus: false,
+      retry: (failures, error) => !(error instanceof StudioRefusal) && failures < 2,
+    },
+    mutations: { networkMode: "always" },
+  },
+});
+
+/** A record, of whatever kind. */
+type Kept = { readonly id: string };
+/** `Changed`, where which kind holds what does not matter. */
+export type AnyChanged = { readonly [kind: string]: Readonly<Record<string, Kept | null>> };
+
+/**
+ * A list after some of its records were put in, changed or taken out (null). Those that were there keep their place; new
+ * ones go to the end, as the newest. The same list where nothing in it is another.
+ */
+export function listAfter<Item extends Kept>(
+  list: readonly Item[],
+  changed: Readonly<Record<string, Item | null>>,
+): readonly Item[] {
+  const ids = new Set(list.map(({ id }) => id));
+  const stayed = list.flatMap((item) => {
+    const now = changed[item.id];
+    return now === undefined ? [item] : now === null ? [] : [now];
+  });
+  const added = Object.values(changed).filter((item): item is Item => item !== null && !ids.has(item.id));
+  const same = added.length === 0 && stayed.length === list.length && stayed.every((item, i) => item === list[i]);
+  return same ? list : [...stayed, ...added];
+}
+
+/** Shows records that were put in, changed or taken out, on every screen of this page. Kinds not read yet are left. */
+export function showChanged(changed: Changed | AnyChanged): void {
+  for (const [kind, records] of Object.entries(changed as AnyChanged)) {
+    queries.setQueryData<readonly Kept[]>([kind], (list) => list && listAfter(list, records));
+  }
+}
+
+/** The record as this page knows it. */
+export const known = <Kind extends KindName>(kind: Kind, id: string): RecordOf[Kind] | undefined =>
+  queries.getQueryData<readonly RecordOf[Kind][]>([kind])?.find((record) => record.id === id);
+
+/** What a screen shows before the studio has answered. */
+export interface StudioCache {
+  readonly known: typeof known;
+  /** Puts a record in, or another in its place. */
+  readonly put: <Kind extends KindName>(kind: Kind, record: RecordOf[Kind]) => void;
+  /** Changes a record that is there. */
+  readonly patch: <Kind extends KindName>(
+    kind: Kind,
+    id: string,
+    change: (record: RecordOf[Kind]) => RecordOf[Kind],
+  ) => void;
+  readonly remove: (kind: KindName, id: string) => void;
+}
+
+/**
+ * A cache whose changes show at once.
+ *
+ * @param noteBefore told of each record as it was (null: it was not there), before it is shown changed
+ */
+export function studioCache(noteBefore: (kind: KindName, id: string, before: unknown) => void = () => {}): StudioCache {
+  const show = (kind: KindName, id: string, record: unknown) => {
+    noteBefore(kind, id, known(kind, id) ?? null);
+    showChanged({ [kind]: { [id]: record } } as Changed);
+  };
+  return {
+    known,
+    put: (kind, record) => show(kind, record.id, record),
+    patch: (kind, id, change) => {
+      const record = known(kind, id);
+      if (record) show(kind, id, change(record));
+    },
+    remove: (kind, id) => show(kind, id, null),
+  };
+}
