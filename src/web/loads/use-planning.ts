@@ -1,12 +1,14 @@
 import { useSyncExternalStore } from "react";
 import type { PlanWish } from "../../studio/api/contract.ts";
 import { useCommand, useLoad } from "../studio/hooks.ts";
+import { showAnswer } from "../studio/sending.ts";
 import { PlanningJobs } from "./planning/planning-jobs.ts";
 import { planningServer, tabMemory } from "./planning/planning-server.ts";
 import type { PlanningState } from "./planning/planning-state.ts";
 
 /** Every planning of this tab. */
 const jobs = new PlanningJobs(planningServer, tabMemory);
+jobs.onKept = ({ answer }) => showAnswer(answer);
 
 const subscribe = (listener: () => void): (() => void) => jobs.subscribe(listener);
 

@@ -1,15 +1,13 @@
-import type { ErrorAnswer, PlanEvent, PlanWish } from "../../../studio/api/contract.ts";
+import type { PlanEvent, PlanWish } from "../../../studio/api/contract.ts";
+import { ask } from "../../studio/client.ts";
+import { waitingCount } from "../../studio/connection.ts";
 import type { PlanningMemory, PlanningServer } from "./planning-jobs.ts";
 
 /** The studio's server, asked over HTTP; a job's words come as server-sent events. */
 export const planningServer: PlanningServer = {
-  begin: async (wish) => {
-    const answer = await asked("/api/plans", {
-      method: "POST",
-      headers: { "content-type": "application/json" },
-      body: JSON.stringify(wish satisfies PlanWish),
-    });
-    return ((await answer.json()) as { jobId: string }).jobId;
+  begin: async (wish: PlanWish) => {
+    await changesSent();
+    return (await ask<{ jobId: string }>("/plans", { body: wish })).jobId;
   },
   listen: (jobId, heard, lost) => {
     const source = new EventSource(`/api/plans/${jobId}/events`);
@@ -20,10 +18,30 @@ export const planningServer: PlanningServer = {
     };
     return () => source.close();
   },
-  end: async (jobId) => {
-    await asked(`/api/plans/${jobId}`, { method: "DELETE" });
-  },
+  end: (jobId) => ask(`/plans/${jobId}`, { method: "DELETE" }),
 };
+
+const PATIENCE_MS = 3000;
+
+/**
+ * Comes back when none of her changes waits any more: a load planned before they arrived would be another one. Where the
+ * studio is away it comes back all the same, and asking says so.
+ */
+const changesSent = (): Promise<void> =>
+  new Promise((resolve) => {
+    const settle = (): void => {
+      if (waitingCount.get() > 0) return;
+      done();
+    };
+    const done = (): void => {
+      clearTimeout(timer);
+      leave();
+      resolve();
+    };
+    const timer = setTimeout(done, PATIENCE_MS);
+    const leave = waitingCount.subscribe(settle);
+    settle();
+  });
 
 const PLACE = "wareboard.planning";
 
@@ -44,15 +62,3 @@ export const tabMemory: PlanningMemory = {
     }
   },
 };
-
-async function asked(path: string, init: RequestInit): Promise<Response> {
-  let answer: Response;
-  try {
-    answer = await fetch(path, init);
-  } catch {
-    throw new Error("The studio's server does not answer. Planning needs it: try again when it is back.");
-  }
-  if (answer.ok) return answer;
-  const said = (await answer.json().catch(() => null)) as ErrorAnswer | null;
-  throw new Error(said?.error.message ?? `The studio's server answered with ${answer.status}.`);
-}
