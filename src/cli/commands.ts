@@ -5,7 +5,8 @@ import { heatwork } from "./heatwork.ts";
 import { plan } from "./plan.ts";
 import { predict } from "./predict.ts";
 import { programme } from "./programme.ts";
+import { serve } from "./serve.ts";
 import { sheet } from "./sheet.ts";
 
 /** Every command, in the order of the job. Help, parsing and tests read this list. */
-export const COMMANDS: readonly Command[] = [demo, plan, check, sheet, programme, predict, heatwork];
+export const COMMANDS: readonly Command[] = [serve, demo, plan, check, sheet, programme, predict, heatwork];

@@ -1,0 +1,107 @@
+import { resolve } from "node:path";
+import { renderUnicodeCompact } from "uqr";
+import { BadInput } from "../measures/bad-input.ts";
+import { usualDataFolder } from "../server/running/data-folder.ts";
+import { canOpenBrowser, openBrowser } from "../server/running/open-browser.ts";
+import { type RunningServer, runServer } from "../server/running/run-server.ts";
+import { type Command, type CommandCall, type ExitCode, printJson, printLines } from "./command.ts";
+import { readTextFile } from "./files.ts";
+import { numberOption } from "./options.ts";
+
+const USUAL_PORT = 7420;
+
+/** `wareboard serve`: the studio, in her browser. */
+export const serve: Command = {
+  name: "serve",
+  words: [],
+  summary: "Open your studio in the browser, kept on this machine; with --home-network on your phone too.",
+  options: {
+    port: { type: "string" },
+    data: { type: "string" },
+    "home-network": { type: "boolean" },
+    "passphrase-file": { type: "string" },
+    store: { type: "string" },
+    "no-open": { type: "boolean" },
+  },
+  optionHelp: {
+    port: `where to listen (${USUAL_PORT})`,
+    data: "the folder that holds the studio and its backups (wareboard-studio in your own folder, or in XDG_DATA_HOME)",
+    "home-network": "let phones and others in your home network reach it; asks everybody for the passphrase",
+    "passphrase-file": "a file that holds the passphrase, of 12 characters or more; or set WAREBOARD_PASSPHRASE",
+    store: "keep the records in this PostgreSQL database (postgres://…) instead of a file",
+    "no-open": "do not open the browser",
+  },
+  examples: [
+    "wareboard serve",
+    "wareboard serve --port 8000 --data ~/pots",
+    "wareboard serve --home-network --passphrase-file passphrase.txt",
+  ],
+  run: async (call): Promise<ExitCode> => {
+    const folder = call.options.data;
+    const dataFolder = typeof folder === "string" ? resolve(folder) : usualDataFolder();
+    const running = await runServer({
+      port: numberOption(call, "port", { least: 0, most: 65535, whole: true, otherwise: USUAL_PORT }),
+      dataFolder,
+      storePlace: storeOption(call),
+      homeNetwork: call.options["home-network"] === true,
+      passphrase: passphraseOption(call),
+      complain: (error) => process.stderr.write(`${error.stack ?? error.message}\n`),
+    });
+    if (call.json) printJson({ address: running.address, homeAddresses: running.homeAddresses, dataFolder });
+    else printLines(welcome(running, dataFolder));
+    if (call.options["no-open"] !== true && canOpenBrowser(process.env, process.platform)) openBrowser(running.address);
+    await stopAsked();
+    if (!call.json) printLines(["", "  Stopping. Everything is kept."]);
+    await running.stop();
+    return 0;
+  },
+};
+
+function storeOption(call: CommandCall): string | null {
+  const { store } = call.options;
+  if (store === undefined) return null;
+  if (typeof store === "string" && /^postgres(ql)?:\/\//.test(store)) return store;
+  throw new BadInput({
+    code: "wrong-option",
+    path: "--store",
+    found: "a place that is no PostgreSQL connection string",
+    expected: "postgres://…, or --data FOLDER for a folder of this machine",
+  });
+}
+
+function passphraseOption(call: CommandCall): string | null {
+  const file = call.options["passphrase-file"];
+  const words = typeof file === "string" ? readTextFile(file) : process.env.WAREBOARD_PASSPHRASE;
+  // It is hashed at once; no program started from here should find it.
+  delete process.env.WAREBOARD_PASSPHRASE;
+  return words === undefined ? null : words.replace(/\r?\n$/, "");
+}
+
+function welcome({ address, homeAddresses }: RunningServer, dataFolder: string): string[] {
+  const [first] = homeAddresses;
+  const phone =
+    first === undefined
+      ? []
+      : [
+          "",
+          `  On your phone, in the same network: ${homeAddresses.join(" or ")}`,
+          ...renderUnicodeCompact(first)
+            .split("\n")
+            .map((line) => `    ${line}`),
+          "  What goes over the network is not encrypted: use it in a network you trust.",
+        ];
+  return [
+    "",
+    `  Wareboard is open at ${address}`,
+    `  Your studio is kept in ${dataFolder}`,
+    ...phone,
+    "",
+    "  Ctrl-C stops it.",
+  ];
+}
+
+/** Comes back when somebody wants the program to stop. A second time, the system's own way ends it at once. */
+const stopAsked = (): Promise<void> =>
+  new Promise((asked) => {
+    for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) process.once(signal, () => asked());
+  });

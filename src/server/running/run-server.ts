@@ -1,0 +1,109 @@
+import { randomUUID } from "node:crypto";
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { BadInput } from "../../measures/bad-input.ts";
+import { openStore } from "../../store/open-store.ts";
+import { LOOPBACK_HOSTS } from "../guarding/own-hosts.ts";
+import { hashPassphrase } from "../guarding/passphrase.ts";
+import { studioServer } from "../studio-server.ts";
+import { keepDailyBackups } from "./daily-backup.ts";
+import { prepareDataFolder, serverKey, storeFile } from "./data-folder.ts";
+import { homeNetworkAddresses, ownHosts } from "./own-addresses.ts";
+
+/** How a studio is to be served. */
+export interface RunWish {
+  readonly port: number;
+  readonly dataFolder: string;
+  /** A PostgreSQL connection string; the folder's own SQLite file where null. */
+  readonly storePlace: string | null;
+  /** Whether other machines of the home network may reach it; then a passphrase is needed. */
+  readonly homeNetwork: boolean;
+  readonly passphrase: string | null;
+  readonly complain: (error: Error) => void;
+}
+
+/** A server that runs. */
+export interface RunningServer {
+  /** Where this machine's own browser finds it. */
+  readonly address: string;
+  /** Where a phone of the home network does. */
+  readonly homeAddresses: readonly string[];
+  /** Lets requests end, stops planning, lets go of the store. */
+  readonly stop: () => Promise<void>;
+}
+
+const packageFile = (path: string): string => fileURLToPath(new URL(`../../../${path}`, import.meta.url));
+
+/**
+ * Opens the store and serves it.
+ *
+ * @throws BadInput where the port is taken, the folder cannot be written, the passphrase is missing or too short
+ */
+export async function runServer(wish: RunWish): Promise<RunningServer> {
+  const { homeNetwork, dataFolder, complain } = wish;
+  if (homeNetwork && wish.passphrase === null) throw noPassphrase();
+  prepareDataFolder(dataFolder);
+  const key = serverKey(dataFolder);
+  const passphrase = wish.passphrase === null ? null : await hashPassphrase(wish.passphrase, key);
+  const store = await openStore(wish.storePlace ?? storeFile(dataFolder));
+  const now = (): string => new Date().toISOString();
+  let port = wish.port;
+  const homeAddresses = (): string[] =>
+    homeNetwork ? homeNetworkAddresses().map((host) => `http://${host}:${port}`) : [];
+  try {
+    const app = await studioServer({
+      store,
+      version: JSON.parse(readFileSync(packageFile("package.json"), "utf8")).version,
+      dataFolder,
+      webFolder: packageFile("dist/web"),
+      key,
+      passphrase,
+      encrypted: false,
+      hosts: () => [...LOOPBACK_HOSTS, ...(homeNetwork ? ownHosts() : [])],
+      homeAddresses,
+      now,
+      newId: () => randomUUID(),
+      complain,
+    });
+    await listen(() => app.listen({ port, host: homeNetwork ? "0.0.0.0" : "127.0.0.1" }), port);
+    port = (app.server.address() as { port: number }).port;
+    const backups = keepDailyBackups(store, dataFolder, now, complain);
+    return {
+      address: `http://localhost:${port}`,
+      homeAddresses: homeAddresses(),
+      stop: async () => {
+        await app.close();
+        await backups.stop();
+        await store.close();
+      },
+    };
+  } catch (error) {
+    await store.close();
+    throw error;
+  }
+}
+
+async function listen(begin: () => Promise<unknown>, port: number): Promise<void> {
+  try {
+    await begin();
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code !== "EADDRINUSE" && code !== "EACCES") throw error;
+    throw new BadInput({
+      code: "port-taken",
+      path: "--port",
+      found:
+        code === "EACCES" ? `port ${port}, which only the system may use` : `port ${port}, which is in use already`,
+      expected: `another, such as --port ${port + 1}; if Wareboard runs already, open http://localhost:${port} instead`,
+    });
+  }
+}
+
+const noPassphrase = (): BadInput =>
+  new BadInput({
+    code: "missing-option",
+    path: "--home-network",
+    found: "no passphrase",
+    expected:
+      "one of 12 characters or more, so that only your household gets in: put it in a file and give --passphrase-file FILE, or in the variable WAREBOARD_PASSPHRASE",
+  });

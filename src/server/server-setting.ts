@@ -1,0 +1,27 @@
+import type { StudioStore } from "../studio/records/store.ts";
+import type { Passphrase } from "./guarding/passphrase.ts";
+
+/** What a server of one studio is made with. */
+export interface ServerSetting {
+  readonly store: StudioStore;
+  readonly version: string;
+  /** Where backups are kept and uploads come in. */
+  readonly dataFolder: string;
+  /** The built application, or null to answer /api alone. */
+  readonly webFolder: string | null;
+  /** The server's own random key, 32 bytes. */
+  readonly key: Buffer;
+  /** Asked of everybody where it is set. */
+  readonly passphrase: Passphrase | null;
+  /** True where the connection itself is encrypted: cookies then travel no other way. */
+  readonly encrypted: boolean;
+  /** Host names and addresses the server answers to, without ports. Asked at each request: addresses change. */
+  readonly hosts: () => readonly string[];
+  /** Addresses to open on a phone, such as `http://192.168.1.20:7420`. */
+  readonly homeAddresses: () => readonly string[];
+  /** The moment, ISO 8601 in UTC to the millisecond. */
+  readonly now: () => string;
+  readonly newId: () => string;
+  /** Faults of Wareboard's own are written here. */
+  readonly complain: (error: Error) => void;
+}

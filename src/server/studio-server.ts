@@ -1,0 +1,84 @@
+import cookie from "@fastify/cookie";
+import helmet from "@fastify/helmet";
+import rateLimit from "@fastify/rate-limit";
+import type { TypeBoxTypeProvider } from "@fastify/type-provider-typebox";
+import fastify, { type FastifyInstance, type FastifyServerOptions } from "fastify";
+import { checkRequest } from "./answering/check-request.ts";
+import { EventStreams } from "./answering/event-stream.ts";
+import { readJsonBodies } from "./answering/read-body.ts";
+import { answerErrors, Refusal } from "./answering/refusals.ts";
+import { CONTENT_POLICY } from "./guarding/content-policy.ts";
+import { Door } from "./guarding/door.ts";
+import { answerOwnHosts } from "./guarding/own-hosts.ts";
+import { refuseOtherSites } from "./guarding/same-site.ts";
+import { eventRoutes } from "./routes/events.ts";
+import { describeRoutes, openApiRoute } from "./routes/openapi.ts";
+import { recordRoutes } from "./routes/records.ts";
+import { sessionRoutes } from "./routes/session.ts";
+import { studioCardRoute } from "./routes/studio-card.ts";
+import type { ServerSetting } from "./server-setting.ts";
+import { handOutFiles } from "./static-files.ts";
+import { Studio } from "./studio.ts";
+
+/** Requests a minute from one address of the home network: far more than a phone in use sends. */
+const MOST_A_MINUTE = 1200;
+const LOOPBACK = new Set(["127.0.0.1", "::1", "::ffff:127.0.0.1"]);
+
+/**
+ * The server of one studio, not yet listening.
+ *
+ * @param options Fastify's own, such as a certificate
+ */
+export async function studioServer(
+  setting: ServerSetting,
+  options: FastifyServerOptions = {},
+): Promise<FastifyInstance> {
+  const studio = new Studio(setting);
+  const streams = new EventStreams();
+  const door = new Door(setting);
+  const app = fastify({
+    ...options,
+    trustProxy: false,
+    routerOptions: { maxParamLength: 200 },
+    exposeHeadRoutes: false,
+  });
+  app.withTypeProvider<TypeBoxTypeProvider>();
+  app.setValidatorCompiler(checkRequest);
+  app.setSerializerCompiler(() => (answer) => JSON.stringify(answer));
+  readJsonBodies(app);
+  answerErrors(app, setting.complain);
+  await app.register(helmet, CONTENT_POLICY);
+  answerOwnHosts(app, setting.hosts);
+  await app.register(rateLimit, {
+    max: MOST_A_MINUTE,
+    timeWindow: 60_000,
+    allowList: (request) => LOOPBACK.has(request.ip),
+    errorResponseBuilder: (_request, { ttl }) => tooMany(ttl),
+  });
+  await app.register(cookie);
+  refuseOtherSites(app);
+  await describeRoutes(app, setting.version);
+  await app.register(
+    async (api) => {
+      door.guard(api);
+      await api.register(sessionRoutes(door));
+      await api.register(studioCardRoute(studio));
+      await api.register(recordRoutes(studio));
+      await api.register(eventRoutes(studio, streams));
+      openApiRoute(api);
+    },
+    { prefix: "/api" },
+  );
+  await handOutFiles(app, setting.webFolder);
+  app.addHook("preClose", async () => streams.endAll());
+  await app.ready();
+  return app;
+}
+
+const tooMany = (waitMs: number): Refusal =>
+  new Refusal(429, {
+    code: "too-many",
+    path: "",
+    found: `more than ${MOST_A_MINUTE} requests in a minute from this address`,
+    expected: `a wait of ${Math.ceil(waitMs / 1000)} s`,
+  });
