@@ -17,6 +17,7 @@ import { type UndoRedo, useUndoRedo } from "./undo.ts";
 export { StudioAway, StudioRefusal } from "./client.ts";
 export { useConnection, useWaitingCount } from "./connection.ts";
 export { newId } from "./new-id.ts";
+export type { UndoRedo } from "./undo.ts";
 
 // What the screens know of the studio. Lists are undefined while they are read for the first time.
 

@@ -1,0 +1,22 @@
+// Every part, under one roof.
+export { Button, type ButtonProps, IconButton, type IconButtonProps } from "./Button.tsx";
+export { Checkbox, type CheckboxProps, Switch } from "./Checkbox.tsx";
+export { type Choice, ChoiceField, type ChoiceFieldProps } from "./ChoiceField.tsx";
+export { DayField, type DayFieldProps } from "./DayField.tsx";
+export { Dialog, type DialogProps } from "./Dialog.tsx";
+export { Empty, type EmptyProps } from "./Empty.tsx";
+export { Field, type FieldProps, type FieldTies } from "./Field.tsx";
+export * from "./icons.tsx";
+export { LengthField, type LengthFieldProps } from "./LengthField.tsx";
+export { LengthText, TemperatureText } from "./MeasureText.tsx";
+export { Menu, type MenuItem, type MenuProps } from "./Menu.tsx";
+export { NumberField, type NumberFieldProps } from "./NumberField.tsx";
+export { Page, type PageProps } from "./Page.tsx";
+export { Problem } from "./Problem.tsx";
+export { CautionNote, Sign, type SignProps } from "./Sign.tsx";
+export { Spinner } from "./Spinner.tsx";
+export { type Tab, Tabs, type TabsProps } from "./Tabs.tsx";
+export { TextField, type TextFieldProps } from "./TextField.tsx";
+export { tell } from "./tell.ts";
+export { UndoButtons } from "./UndoButtons.tsx";
+export { wordsOf } from "./words-of.ts";

@@ -1,0 +1,6 @@
+/** An error in words for her: the studio's own sentence, or that something went wrong in Wareboard itself. */
+export function wordsOf(error: unknown): string {
+  if (!(error instanceof Error)) return String(error);
+  if (error.name === "StudioAway") return `${error.message} Nothing is lost; try again in a moment.`;
+  return error.message === "" ? "Something went wrong in Wareboard itself." : error.message;
+}
