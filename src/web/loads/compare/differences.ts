@@ -1,0 +1,46 @@
+import type { LoadPlan } from "../../../loading/load-plan.ts";
+
+/** How many of each kind stand in a plan. */
+export function takenBy(plan: LoadPlan): Map<string, number> {
+  const taken = new Map<string, number>();
+  for (const { placements } of plan.levels) {
+    for (const { ware } of placements) taken.set(ware, (taken.get(ware) ?? 0) + 1);
+  }
+  return taken;
+}
+
+/**
+ * What one load takes that another leaves, and the other way round, in words: "Takes the serving platter and 2 × tumbler
+ * more; leaves 3 × breakfast mug." Names are hers, so they are neither bent nor guessed at.
+ *
+ * @param plan the one to be told
+ * @param other the one it is held against
+ */
+export function differenceInWords(plan: LoadPlan, other: LoadPlan): string {
+  const [mine, theirs] = [takenBy(plan), takenBy(other)];
+  const more: string[] = [];
+  const fewer: string[] = [];
+  for (const ware of new Set([...mine.keys(), ...theirs.keys()])) {
+    const [here, there] = [mine.get(ware) ?? 0, theirs.get(ware) ?? 0];
+    if (here > there) more.push(inWords(ware, here, there));
+    if (there > here) fewer.push(inWords(ware, there, here));
+  }
+  const sentences: string[] = [];
+  if (more.length > 0) sentences.push(`takes ${listed(more)}`);
+  if (fewer.length > 0) sentences.push(`leaves ${listed(fewer)}`);
+  if (sentences.length > 0) return `${begun(sentences.join("; "))}.`;
+  const levels = plan.levels.length - other.levels.length;
+  if (levels === 0) return "The same pieces, standing otherwise.";
+  return `The same pieces on ${Math.abs(levels)} ${Math.abs(levels) === 1 ? "level" : "levels"} ${levels > 0 ? "more" : "fewer"}.`;
+}
+
+/** "the platter" where it is the only one; "2 × mug" where none stands in the other; "2 × mug more" else. */
+function inWords(ware: string, more: number, fewer: number): string {
+  if (fewer === 0) return more === 1 ? `the ${ware}` : `${more} × ${ware}`;
+  return `${more - fewer} × ${ware} more`;
+}
+
+const listed = (all: readonly string[]): string =>
+  all.length === 1 ? (all[0] as string) : `${all.slice(0, -1).join(", ")} and ${all.at(-1)}`;
+
+const begun = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
