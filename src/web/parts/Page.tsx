@@ -1,5 +1,6 @@
-import { type ReactNode, useEffect } from "react";
+import { type ReactNode, useEffect, useRef } from "react";
 import { useSettings } from "../studio/hooks.ts";
+import { arrived } from "./arriving.ts";
 import { IconButton } from "./Button.tsx";
 import { BackIcon } from "./icons.tsx";
 import styles from "./Page.module.css";
@@ -26,12 +27,21 @@ export function Page({ title, actions, children, undoScope, back, below, isFull 
   useEffect(() => {
     document.title = `${title} · ${studioName || "Wareboard"}`;
   }, [title, studioName]);
+  const heading = useRef<HTMLHeadingElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another title may be another screen in the same frame.
+  useEffect(() => {
+    if (!arrived()) return;
+    scrollTo(0, 0);
+    if (document.activeElement?.closest("main") === null) heading.current?.focus({ preventScroll: true });
+  }, [title]);
   return (
     <div className={isFull ? `${styles.page} ${styles.full}` : styles.page}>
       <header className={styles.head}>
         <div className={styles.title}>
           {back && <IconButton label={back.label} icon={<BackIcon />} href={back.href} />}
-          <h1 tabIndex={-1}>{title}</h1>
+          <h1 ref={heading} tabIndex={-1}>
+            {title}
+          </h1>
         </div>
         <div className={styles.actions}>
           {undoScope !== undefined && <UndoButtons scope={undoScope} />}
