@@ -37,6 +37,8 @@ export const serve: Command = {
     "wareboard serve --home-network --passphrase-file passphrase.txt",
   ],
   run: async (call): Promise<ExitCode> => {
+    // Whatever is written from here on is hers alone to read.
+    process.umask(0o077);
     const folder = call.options.data;
     const dataFolder = typeof folder === "string" ? resolve(folder) : usualDataFolder();
     const running = await runServer({

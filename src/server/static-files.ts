@@ -16,6 +16,7 @@ export async function handOutFiles(app: FastifyInstance, webFolder: string | nul
     await app.register(fastifyStatic, {
       root: folder,
       cacheControl: false,
+      dotfiles: "ignore",
       setHeaders: (reply, path) => {
         const hashed = path.startsWith(join(folder, "assets"));
         reply.header("cache-control", hashed ? `public, max-age=${YEAR_MS / 1000}, immutable` : "no-cache");

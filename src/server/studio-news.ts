@@ -1,5 +1,5 @@
 import type { CommandAnswer, StudioEvent } from "../studio/api/contract.ts";
-import { KIND_NAMES } from "../studio/records/record-kind.ts";
+import { KIND_NAMES, type KindName } from "../studio/records/record-kind.ts";
 
 type Listener = (event: StudioEvent) => void;
 
@@ -21,10 +21,10 @@ export class StudioNews {
     this.#tell({ entryId: entry.id, changed: Object.fromEntries(ids), settingsChanged });
   }
 
-  /** The whole studio was replaced: every kind is named, without ids, and so is no entry. */
-  replaced(): void {
-    const changed = Object.fromEntries(KIND_NAMES.map((kind) => [kind, [] as string[]]));
-    this.#tell({ entryId: "", changed, settingsChanged: true });
+  /** The whole studio was replaced: names every record that was or is there, and no entry of the history. */
+  replaced(...ids: readonly { readonly [Kind in KindName]: readonly string[] }[]): void {
+    const changed = KIND_NAMES.map((kind) => [kind, [...new Set(ids.flatMap((each) => each[kind]))]] as const);
+    this.#tell({ entryId: "", changed: Object.fromEntries(changed), settingsChanged: true });
   }
 
   #tell(event: StudioEvent): void {

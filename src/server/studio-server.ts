@@ -11,11 +11,14 @@ import { CONTENT_POLICY } from "./guarding/content-policy.ts";
 import { Door } from "./guarding/door.ts";
 import { answerOwnHosts } from "./guarding/own-hosts.ts";
 import { refuseOtherSites } from "./guarding/same-site.ts";
+import { archiveRoutes } from "./routes/archive.ts";
+import { backupRoutes } from "./routes/backups.ts";
 import { eventRoutes } from "./routes/events.ts";
 import { describeRoutes, openApiRoute } from "./routes/openapi.ts";
 import { recordRoutes } from "./routes/records.ts";
 import { sessionRoutes } from "./routes/session.ts";
 import { studioCardRoute } from "./routes/studio-card.ts";
+import { wareCsvRoutes } from "./routes/ware-csv.ts";
 import type { ServerSetting } from "./server-setting.ts";
 import { handOutFiles } from "./static-files.ts";
 import { Studio } from "./studio.ts";
@@ -64,6 +67,9 @@ export async function studioServer(
       await api.register(sessionRoutes(door));
       await api.register(studioCardRoute(studio));
       await api.register(recordRoutes(studio));
+      await api.register(wareCsvRoutes(studio));
+      await api.register(archiveRoutes(studio));
+      await api.register(backupRoutes(studio));
       await api.register(eventRoutes(studio, streams));
       openApiRoute(api);
     },

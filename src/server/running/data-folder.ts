@@ -1,10 +1,21 @@
 import { randomBytes } from "node:crypto";
-import { chmodSync, existsSync, linkSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  chmodSync,
+  existsSync,
+  linkSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { homedir } from "node:os";
 import { isAbsolute, join } from "node:path";
 import { BadInput } from "../../measures/bad-input.ts";
 
 const KEY_BYTES = 32;
+const DAY_MS = 24 * 60 * 60_000;
 
 /**
  * Where a studio is kept unless she says otherwise: `wareboard-studio` where the system keeps programs' data
@@ -32,10 +43,10 @@ export function prepareDataFolder(folder: string): void {
       mkdirSync(folder, { recursive: true });
       chmodSync(folder, 0o700);
     }
-    rmSync(arrivingFolder(folder), { recursive: true, force: true });
     for (const inside of [backupFolder(folder), arrivingFolder(folder)]) {
       mkdirSync(inside, { recursive: true, mode: 0o700 });
     }
+    clearForgotten(arrivingFolder(folder));
   } catch (error) {
     throw new BadInput({
       code: "no-data-folder",
@@ -43,6 +54,15 @@ export function prepareDataFolder(folder: string): void {
       found: `a place where no folder can be made or written (${(error as NodeJS.ErrnoException).code})`,
       expected: "a folder of her own; choose another with --data FOLDER",
     });
+  }
+}
+
+/** Another server may be receiving this very moment; what has not grown for a day is nobody's. */
+function clearForgotten(folder: string): void {
+  for (const name of readdirSync(folder)) {
+    const file = join(folder, name);
+    const facts = statSync(file, { throwIfNoEntry: false });
+    if (facts && facts.mtimeMs < Date.now() - DAY_MS) rmSync(file, { force: true });
   }
 }
 
