@@ -3,12 +3,15 @@ import { BadInput, shown } from "../measures/bad-input.ts";
 import { type RecordKind, readRecord } from "../studio/records/record-kind.ts";
 import { corruptRow, recordPath } from "../studio/records/refusals.ts";
 import type { Cell, Row } from "./database.ts";
+import { fromJson } from "./from-json.ts";
 
 /** How a field of a record is kept in its table. */
 export interface Column {
   readonly name: string;
   readonly holds: "text" | "whole" | "number" | "flag" | "json";
   readonly orNull: boolean;
+  /** True for a field that may be left out: null in its column says that it is. */
+  readonly mayBeLeftOut: boolean;
 }
 
 interface Field {
@@ -24,15 +27,18 @@ const HELD: Readonly<Record<string, Column["holds"]>> = {
 };
 
 /** The columns of a kind's table: one for each field, by the field's own name. */
-export const columnsOf = (schema: TObject): Column[] =>
-  Object.entries(schema.properties as Record<string, Field>).map(([name, field]) => {
+export const columnsOf = (schema: TObject): Column[] => {
+  const required: readonly string[] = schema.required ?? [];
+  return Object.entries(schema.properties as Record<string, Field>).map(([name, field]) => {
     const choices = field.anyOf ?? [field];
     const solid = choices.filter((choice) => choice.type !== "null");
     const types = new Set(solid.flatMap((choice) => (choice.anyOf ?? [choice]).map((each) => each.type ?? "object")));
     const [type] = types;
     const holds = types.size === 1 && type !== undefined ? (HELD[type] ?? "json") : "json";
-    return { name, holds, orNull: solid.length < choices.length };
+    const mayBeLeftOut = !required.includes(name);
+    return { name, holds, orNull: mayBeLeftOut || solid.length < choices.length, mayBeLeftOut };
   });
+};
 
 /** A checked record as a row. */
 export function toRow(columns: readonly Column[], record: object): Row {
@@ -42,7 +48,7 @@ export function toRow(columns: readonly Column[], record: object): Row {
 }
 
 export function toCell(holds: Column["holds"], value: unknown): Cell {
-  if (value === null) return null;
+  if (value === null || value === undefined) return null;
   if (holds === "flag") return value === true ? 1 : 0;
   if (holds === "json") return JSON.stringify(value);
   return value as string | number;
@@ -56,7 +62,10 @@ export function toCell(holds: Column["holds"], value: unknown): Cell {
 export function fromRow<Record>(kind: RecordKind, columns: readonly Column[], row: Row): Record {
   const path = recordPath(kind, row.id);
   const record: { [field: string]: unknown } = {};
-  for (const { name, holds } of columns) record[name] = fromCell(holds, row[name] as Cell, `${path}.${name}`);
+  for (const { name, holds, mayBeLeftOut } of columns) {
+    const cell = row[name] as Cell;
+    if (cell !== null || !mayBeLeftOut) record[name] = fromCell(holds, cell, `${path}.${name}`);
+  }
   try {
     return readRecord(kind, record, path) as Record;
   } catch (error) {
@@ -72,9 +81,5 @@ function fromCell(holds: Column["holds"], cell: Cell, path: string): unknown {
     throw corruptRow(path, shown(cell), "0 or 1");
   }
   if (holds !== "json") return cell;
-  try {
-    return JSON.parse(String(cell));
-  } catch {
-    throw corruptRow(path, shown(cell), "JSON");
-  }
+  return fromJson(cell, path);
 }

@@ -4,10 +4,12 @@ import { KINDS } from "../studio/records/all-kinds.ts";
 import { KIND_NAMES } from "../studio/records/record-kind.ts";
 import type { StudioRecords, StudioStore } from "../studio/records/store.ts";
 import { type Database, type Engine, reading, writing } from "./database.ts";
+import { historyRows } from "./history-rows.ts";
 import { migrate } from "./migrations/migrate.ts";
 import { photoRows } from "./photo-rows.ts";
 import { readingRows } from "./reading-rows.ts";
 import { recordRows } from "./record-rows.ts";
+import { settingsRow } from "./settings-row.ts";
 
 /** The store over any database that Kysely speaks to, brought to the present schema first. */
 export async function openStoreOver(database: Database, engine: Engine, place: string): Promise<StudioStore> {
@@ -45,6 +47,8 @@ function recordsIn(transaction: Database): StudioRecords {
     notes: recordRows(transaction, KINDS.notes),
     photos: photoRows(transaction),
     readings: readingRows(transaction),
+    settings: settingsRow(transaction),
+    history: historyRows(transaction),
     isEmpty: async () => {
       for (const kind of KIND_NAMES) {
         if (await transaction.selectFrom(kind).select("id").limit(1).executeTakeFirst()) return false;
@@ -53,6 +57,7 @@ function recordsIn(transaction: Database): StudioRecords {
     },
     clear: async () => {
       for (const kind of [...KIND_NAMES].reverse()) await transaction.deleteFrom(kind).execute();
+      for (const table of ["history", "settings"]) await transaction.deleteFrom(table).execute();
     },
   };
 }

@@ -41,6 +41,13 @@ export function recordRows<Schema extends TObject>(
       const rows = await query.orderBy("createdAt").orderBy("id").execute();
       return rows.map((row) => fromRow<Kept>(kind, columns, row));
     },
+    count: async () => {
+      const counted = await database
+        .selectFrom(table)
+        .select(({ fn }) => fn.countAll().as("many"))
+        .executeTakeFirst();
+      return Number(counted?.many);
+    },
     add: async (...records) => {
       const rows = records.map((record) => keep(checkRecord(kind, record, pathOf(kind, record))));
       const ids = rows.map((row) => row.id as string);

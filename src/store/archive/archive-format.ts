@@ -4,6 +4,7 @@ import { Id, Moment } from "../../studio/records/fields.ts";
 import type { PhotoRecord, PhotoType } from "../../studio/records/note-and-photo-records.ts";
 import type { ReadingSeries } from "../../studio/records/reading.ts";
 import type { KindName } from "../../studio/records/record-kind.ts";
+import { type StudioSettings, StudioSettingsSchema } from "../../studio/records/studio-settings.ts";
 
 export const ARCHIVE_FORMAT = "studio-archive/1";
 
@@ -21,6 +22,9 @@ export const ArchiveCardSchema = Type.Object(
   {
     format: Type.Literal(ARCHIVE_FORMAT),
     madeAt: Moment("When the archive was made."),
+    // Archives made before there were settings have none. The history is in none: an archive is what the studio is, not
+    // how it came to be.
+    settings: Type.Optional(StudioSettingsSchema),
     kilns: listOf("kilns"),
     clayBodies: listOf("clayBodies"),
     glazes: listOf("glazes"),
@@ -50,6 +54,7 @@ export type ArchiveCard = Static<typeof ArchiveCardSchema>;
 /** A whole studio, checked, in memory. */
 export type StudioArchive = { readonly [Kind in KindName]: readonly RecordOf[Kind][] } & {
   readonly madeAt: string;
+  readonly settings?: StudioSettings;
   readonly pictures: ReadonlyMap<string, Uint8Array>;
   readonly readings: readonly ReadingSeries[];
 };

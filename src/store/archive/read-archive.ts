@@ -7,6 +7,7 @@ import { checkMoment } from "../../studio/records/fields.ts";
 import { checkPicture } from "../../studio/records/note-and-photo-records.ts";
 import { checkRecord, KIND_NAMES, type RecordKind } from "../../studio/records/record-kind.ts";
 import { idTaken, missingReference, recordPath } from "../../studio/records/refusals.ts";
+import { readSettings } from "../../studio/records/studio-settings.ts";
 import {
   ARCHIVE_FORMAT,
   type ArchiveCard,
@@ -48,6 +49,7 @@ function readCard(bytes: Uint8Array): ArchiveCard {
   }
   const card = readBySchema(ArchiveCardSchema, json);
   checkMoment(card.madeAt, "madeAt");
+  if (card.settings !== undefined) readSettings(card.settings);
   return card;
 }
 

@@ -19,7 +19,10 @@ export interface RestoreCare {
 export const restoreArchive = (store: StudioStore, archive: StudioArchive, care: RestoreCare): Promise<void> =>
   store.write(async (records) => {
     if (!(await records.isEmpty())) await care.saveFirst(await packStudio(records, care.now));
+    // An archive that says nothing of settings leaves hers.
+    const settings = archive.settings ?? (await records.settings.get());
     await records.clear();
+    await records.settings.put(settings);
     await records.kilns.add(...archive.kilns);
     await records.clayBodies.add(...archive.clayBodies);
     await records.glazes.add(...archive.glazes);

@@ -52,6 +52,7 @@ export async function packStudio(records: StudioRecords, madeAt: string): Promis
   const card: ArchiveCard = {
     format: ARCHIVE_FORMAT,
     madeAt,
+    settings: await records.settings.get(),
     kilns: await records.kilns.list(),
     clayBodies: await records.clayBodies.list(),
     glazes: await records.glazes.list(),

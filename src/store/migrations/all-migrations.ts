@@ -1,5 +1,6 @@
 import { studio } from "./0001-studio.ts";
+import { historyAndSettings } from "./0002-history-and-settings.ts";
 import type { Migration } from "./migration.ts";
 
 /** The store's history, oldest first. Only ever longer: `history.txt` beside this file holds each to what it was. */
-export const MIGRATIONS: readonly Migration[] = [studio];
+export const MIGRATIONS: readonly Migration[] = [studio, historyAndSettings];

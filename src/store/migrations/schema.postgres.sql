@@ -97,3 +97,27 @@ create index "firingsByKiln" on "firings" ("kilnId");
 create index "firingsByLoad" on "firings" ("loadId");
 create index "notesByAbout" on "notes" ("aboutKind", "aboutId");
 create index "photosByAbout" on "photos" ("aboutKind", "aboutId");
+
+-- 0002-history-and-settings
+alter table "loads" add column "alternativeOf" text collate "C";
+alter table "loads" add column "takenBack" text collate "C";
+create table "settings" ("id" text collate "C" not null,
+  "settings" text collate "C" not null,
+  constraint "settingsId" primary key ("id"));
+create table "history" ("id" text collate "C" not null,
+  "place" integer not null,
+  "at" text collate "C" not null,
+  "scope" text collate "C" not null,
+  "command" text collate "C" not null,
+  "summary" text collate "C" not null,
+  "standing" text collate "C" not null,
+  "changes" text collate "C" not null,
+  "settings" text collate "C",
+  constraint "historyId" primary key ("id"));
+create table "historyPictures" ("entryId" text collate "C" not null,
+  "photoId" text collate "C" not null,
+  "bytes" bytea not null,
+  constraint "historyPicture" primary key ("entryId", "photoId"),
+  constraint "historyPictureEntry" foreign key ("entryId") references "history" ("id") on delete cascade);
+create unique index "historyByPlace" on "history" ("place");
+create index "historyByScope" on "history" ("scope", "place");

@@ -97,3 +97,27 @@ create index "firingsByKiln" on "firings" ("kilnId");
 create index "firingsByLoad" on "firings" ("loadId");
 create index "notesByAbout" on "notes" ("aboutKind", "aboutId");
 create index "photosByAbout" on "photos" ("aboutKind", "aboutId");
+
+-- 0002-history-and-settings
+alter table "loads" add column "alternativeOf" text;
+alter table "loads" add column "takenBack" text;
+create table "settings" ("id" text not null,
+  "settings" text not null,
+  constraint "settingsId" primary key ("id")) strict;
+create table "history" ("id" text not null,
+  "place" integer not null,
+  "at" text not null,
+  "scope" text not null,
+  "command" text not null,
+  "summary" text not null,
+  "standing" text not null,
+  "changes" text not null,
+  "settings" text,
+  constraint "historyId" primary key ("id")) strict;
+create table "historyPictures" ("entryId" text not null,
+  "photoId" text not null,
+  "bytes" blob not null,
+  constraint "historyPicture" primary key ("entryId", "photoId"),
+  constraint "historyPictureEntry" foreign key ("entryId") references "history" ("id") on delete cascade) strict;
+create unique index "historyByPlace" on "history" ("place");
+create index "historyByScope" on "history" ("scope", "place");

@@ -51,7 +51,7 @@ export interface CommandAnswer {
 export interface HistoryEntry {
   readonly id: string;
   readonly at: string;
-  /** What it belongs to: "ware", "kilns", "materials", "settings", "loads" or "load:ID". Undo goes back within one. */
+  /** What it belongs to: "ware", "kilns", "materials", "settings", "loads", "load:ID", "notes" or "photos". Undo goes back within one. */
   readonly scope: string;
   readonly command: string;
   /** In words: "Added 6 espresso cups". */

@@ -17,7 +17,7 @@ export interface StudioCommand<Schema extends TObject = TObject> {
   /** `add-ware` */
   readonly name: string;
   readonly schema: Schema;
-  /** What it belongs to, for undo: "ware", "kilns", "materials", "settings", "loads" or "load:ID". */
+  /** What it belongs to, for undo: "ware", "kilns", "materials", "settings", "loads", "load:ID", "notes" or "photos". */
   readonly scope: (input: Static<Schema>) => string;
   /**
    * Does it, inside one transaction.

@@ -44,6 +44,15 @@ export const LoadRecordSchema = Type.Object(
     ticks: Type.Array(TickSchema, { maxItems: 2000 }),
     sources: Type.Array(WareSourceSchema, { maxItems: 2000 }),
     version: Type.Integer({ minimum: 1, maximum: 1e9, description: "Raised by each change." }),
+    alternativeOf: Type.Optional(
+      Id("The load this is another way of, which may be gone since; left out for the first."),
+    ),
+    takenBack: Type.Optional(
+      Type.Array(TickSchema, {
+        maxItems: 2000,
+        description: "Places whose tick was taken back, and when: an older tick that comes late counts no more.",
+      }),
+    ),
     ...stamps,
   },
   { additionalProperties: false },
@@ -56,16 +65,18 @@ export const LOADS: RecordKind<typeof LoadRecordSchema> = {
   schema: LoadRecordSchema,
   refersTo: { kilnId: "kilns" },
   versioned: true,
-  check: ({ request, plan, pins, ticks, sources }) => {
+  check: ({ request, plan, pins, ticks, sources, takenBack = [] }) => {
     const whole = within("request", () => readLoadRequest(request));
     if (plan !== null) within("plan", () => readLoadPlan(plan, whole));
     pins.forEach((pin, i) => {
       checkPlace(plan, pin, `pins[${i}]`);
     });
-    ticks.forEach((tick, i) => {
-      checkPlace(plan, tick, `ticks[${i}]`);
-      checkMoment(tick.at, `ticks[${i}].at`);
-    });
+    for (const [name, list] of Object.entries({ ticks, takenBack })) {
+      list.forEach((tick, i) => {
+        checkPlace(plan, tick, `${name}[${i}]`);
+        checkMoment(tick.at, `${name}[${i}].at`);
+      });
+    }
     sources.forEach((source, i) => {
       checkId(source.wareId, `sources[${i}].wareId`);
     });

@@ -1,4 +1,5 @@
 import type { RecordOf } from "./all-kinds.ts";
+import type { HistorySet, SettingsPlace } from "./history.ts";
 import type { PhotoRecord } from "./note-and-photo-records.ts";
 import type { Reading, ReadingSeries } from "./reading.ts";
 import type { KindName } from "./record-kind.ts";
@@ -19,6 +20,8 @@ export interface RecordSet<R> {
   get(id: string): Promise<R | null>;
   /** All that match, the oldest first; of the same age by id. */
   list(where?: Where<R>): Promise<R[]>;
+  /** How many there are. */
+  count(): Promise<number>;
   /** Keeps new records, all or none. */
   add(...records: readonly R[]): Promise<void>;
   /**
@@ -51,9 +54,11 @@ export interface ReadingSet {
 export interface StudioRecords extends Omit<{ readonly [Kind in KindName]: RecordSet<RecordOf[Kind]> }, "photos"> {
   readonly photos: PhotoSet;
   readonly readings: ReadingSet;
-  /** Whether nothing is kept at all. */
+  readonly settings: SettingsPlace;
+  readonly history: HistorySet;
+  /** Whether there is no record of any kind. Settings may have been put all the same. */
   isEmpty(): Promise<boolean>;
-  /** Takes everything out. */
+  /** Takes everything out, settings and history too. */
   clear(): Promise<void>;
 }
 

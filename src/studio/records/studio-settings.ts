@@ -1,6 +1,7 @@
 import { type Static, Type } from "typebox";
+import { readBySchema } from "../../measures/read-schema.ts";
 import { OneOf } from "../../measures/schema.ts";
-import { Words } from "./fields.ts";
+import { checkKeepable, Words } from "./fields.ts";
 
 /** What holds for the whole studio. How a screen looks (light, dark) is each device's own and is not kept here. */
 export const StudioSettingsSchema = Type.Object(
@@ -22,3 +23,14 @@ export const FIRST_SETTINGS: StudioSettings = {
   paper: "a4",
   currency: "",
 };
+
+/**
+ * Checks settings from outside.
+ *
+ * @throws BadInput naming the field
+ */
+export function readSettings(value: unknown, path = "settings"): StudioSettings {
+  const settings = readBySchema(StudioSettingsSchema, value, path);
+  for (const [name, text] of Object.entries(settings)) checkKeepable(text, `${path}.${name}`);
+  return settings;
+}
