@@ -45,7 +45,7 @@ export function loadingWalk(load: SheetLoad, units: LengthUnits): WalkStep[] {
     const built = planned ? fingerprint(builtOf(planned)) : furniture;
     const whole = planned ? fingerprint(planned) : when === "before" ? furniture : fingerprint(load.plan.levels);
     return steps.flatMap(({ text, note, sets }, i): WalkStep[] => {
-      if (sets === "pieces" && level !== null) return pieceSteps(load, level, title);
+      if (sets === "pieces") return level === null ? [] : pieceSteps(load, level, title);
       // A shelf and its posts stand while pieces on them move; a look about the pieces has to be taken again.
       const about = sets ? `${sets}-${built}` : `${i}-${whole}`;
       const key = `${when}${level ?? ""}-${about}`;

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import type { Chamber } from "../../kiln/chamber.ts";
 import type { Shelf } from "../../kiln/furniture.ts";
-import { chamberText, fitWords, volumeText } from "./kiln-words.ts";
+import { readyMadeKiln } from "../../kiln/ready-made-kilns.ts";
+import { chamberText, fitWords, inUseWords, shelvesText, volumeText } from "./kiln-words.ts";
 import { shelfFit } from "./shelf-fit.ts";
 
 const eight: Chamber = { shape: "polygon", sides: 8, acrossFlatsMm: 390, depthMm: 450 };
@@ -44,4 +45,20 @@ describe("whether a shelf goes in", () => {
     expect(words({ diameterMm: 390 }, 0).words).toBe("Touches the wall.");
     expect(words({ shape: "half-disc", diameterMm: 355 }).words).toBe("As a pair 18 mm to the wall.");
   });
+});
+
+test("furniture is counted, and what there is none of is not mentioned", () => {
+  const eightSided = readyMadeKiln("eight-sided")!;
+  expect(shelvesText(eightSided.furniture)).toBe("4 shelves, 2 half shelves, 33 posts");
+  const shelves = [{ ...eightSided.furniture.shelves[0]!, count: 1 }];
+  expect(shelvesText({ shelves, posts: [] })).toBe("1 shelf");
+  expect(shelvesText({ shelves: [], posts: [] })).toBe("No shelves, no posts");
+});
+
+test("a kiln in use says which loads keep it", () => {
+  expect(inUseWords("Shed", [{ name: "cups" }])).toBe("Shed stays: a load is planned for it (cups). Remove it first.");
+  const many = ["a", "b", "c", "d"].map((name) => ({ name }));
+  expect(inUseWords("Shed", many)).toBe(
+    "Shed stays: 4 loads are planned for it (a, b, c and 1 more). Remove them first.",
+  );
 });

@@ -1,6 +1,6 @@
 import type { Chamber } from "../../kiln/chamber.ts";
 import { chamberVolumeLitres } from "../../kiln/chamber-volume.ts";
-import type { Shelf } from "../../kiln/furniture.ts";
+import type { Furniture, Shelf } from "../../kiln/furniture.ts";
 import { formatLength, formatLengthNumber, type LengthUnits } from "../../measures/length.ts";
 import { numberWord } from "../../sheets/post-words.ts";
 import type { ShelfFit } from "./shelf-fit.ts";
@@ -35,6 +35,30 @@ export function shelfText(shelf: Shelf, units: LengthUnits): string {
   if (shelf.shape === "half-disc") return `Half disc, ${formatLength(shelf.diameterMm, units)}`;
   if (shelf.shape === "polygon") return `${shelf.sides} sides, ${formatLength(shelf.acrossFlatsMm, units)}`;
   return `Slab, ${formatLengthNumber(shelf.widthMm, units)} × ${formatLength(shelf.lengthMm, units)}`;
+}
+
+/** `4 full shelves, 2 half shelves, 27 posts`. */
+export function shelvesText({ shelves, posts }: Furniture): string {
+  const sum = (counts: readonly { readonly count: number }[]): number =>
+    counts.reduce((all, { count }) => all + count, 0);
+  const halves = sum(shelves.filter(({ shape }) => shape === "half-disc"));
+  const whole = sum(shelves) - halves;
+  const some = (count: number, one: string, many: string): string[] =>
+    count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
+  const parts = [
+    ...some(whole, "shelf", "shelves"),
+    ...some(halves, "half shelf", "half shelves"),
+    ...some(sum(posts), "post", "posts"),
+  ];
+  return parts.length === 0 ? "No shelves, no posts" : parts.join(", ");
+}
+
+/** Why a kiln stays: `Back room is in use by 2 loads: spring glaze, bowls. Remove them first.` */
+export function inUseWords(name: string, loads: readonly { readonly name: string }[]): string {
+  const shown = loads.slice(0, 3).map((load) => load.name);
+  const more = loads.length > 3 ? ` and ${loads.length - 3} more` : "";
+  const [what, them] = loads.length === 1 ? ["a load", "it"] : [`${loads.length} loads`, "them"];
+  return `${name} stays: ${what} ${loads.length === 1 ? "is" : "are"} planned for it (${shown.join(", ")}${more}). Remove ${them} first.`;
 }
 
 /** What is to be said of a shelf in the chamber, and how it stands with the rule. */
