@@ -3,6 +3,7 @@ import type { Changed } from "../../studio/api/contract.ts";
 import type { RecordOf } from "../../studio/records/all-kinds.ts";
 import type { KindName } from "../../studio/records/record-kind.ts";
 import { StudioRefusal } from "./client.ts";
+import { type Kept, listAfter } from "./list-after.ts";
 
 /** Every record this page has read, by kind. The studio tells of changes, so nothing goes stale by itself. */
 export const queries = new QueryClient({
@@ -19,28 +20,8 @@ export const queries = new QueryClient({
   },
 });
 
-/** A record, of whatever kind. */
-type Kept = { readonly id: string };
 /** `Changed`, where which kind holds what does not matter. */
 export type AnyChanged = { readonly [kind: string]: Readonly<Record<string, Kept | null>> };
-
-/**
- * A list after some of its records were put in, changed or taken out (null). Those that were there keep their place; new
- * ones go to the end, as the newest. The same list where nothing in it is another.
- */
-export function listAfter<Item extends Kept>(
-  list: readonly Item[],
-  changed: Readonly<Record<string, Item | null>>,
-): readonly Item[] {
-  const ids = new Set(list.map(({ id }) => id));
-  const stayed = list.flatMap((item) => {
-    const now = changed[item.id];
-    return now === undefined ? [item] : now === null ? [] : [now];
-  });
-  const added = Object.values(changed).filter((item): item is Item => item !== null && !ids.has(item.id));
-  const same = added.length === 0 && stayed.length === list.length && stayed.every((item, i) => item === list[i]);
-  return same ? list : [...stayed, ...added];
-}
 
 /** Shows records that were put in, changed or taken out, on every screen of this page. Kinds not read yet are left. */
 export function showChanged(changed: Changed | AnyChanged): void {

@@ -28,9 +28,9 @@ export class StudioAway extends Error {
 
 export interface Question {
   readonly method?: "GET" | "POST" | "DELETE";
-  /** Sent as JSON. */
+  /** Sent as JSON; an empty object where a POST says nothing. */
   readonly body?: unknown;
-  /** Sent as it is. */
+  /** Sent as it is, under the blob's own type. */
   readonly bytes?: Blob;
   readonly signal?: AbortSignal;
 }
@@ -58,10 +58,12 @@ export async function ask<Answer>(path: string, question: Question = {}): Promis
 export async function askPlainly(path: string, { method, body, bytes, signal }: Question = {}): Promise<Response> {
   let answer: Response;
   try {
+    const how = method ?? (body === undefined && bytes === undefined ? "GET" : "POST");
     answer = await fetch(`/api${path}`, {
-      method: method ?? (body === undefined && bytes === undefined ? "GET" : "POST"),
-      headers: body === undefined ? {} : { "content-type": "application/json" },
-      body: bytes ?? (body === undefined ? null : JSON.stringify(body)),
+      method: how,
+      // Saying what is sent is also what no page of another site can do unasked.
+      headers: how === "POST" ? { "content-type": bytes?.type ?? "application/json" } : {},
+      body: how === "POST" ? (bytes ?? JSON.stringify(body ?? {})) : null,
       signal: signal ?? AbortSignal.timeout(PATIENCE_MS),
       cache: "no-store",
     });

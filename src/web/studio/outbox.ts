@@ -8,9 +8,16 @@ export interface OutboxPorts<Answer> {
   /** The line as it is kept on this device, shared by every open page. */
   readonly kept: {
     readonly all: () => Promise<readonly WaitingCommand[]>;
-    /** Puts a command at its place, or another in its place. */
     readonly put: (command: WaitingCommand) => Promise<void>;
-    readonly takeOut: (place: string) => Promise<void>;
+    /**
+     * Changes the command at a place, or takes it out (null), with nothing in between: another page may be at it too.
+     *
+     * @returns what was there before; null where nothing was, and then nothing was done
+     */
+    readonly change: (
+      place: string,
+      change: (command: WaitingCommand) => WaitingCommand | null,
+    ) => Promise<WaitingCommand | null>;
   };
   readonly send: (command: WaitingCommand) => Promise<Outcome<Answer>>;
   /** Undoes a command that was taken back after it was sent. */
@@ -49,27 +56,25 @@ export function outbox<Answer>(ports: OutboxPorts<Answer>): Outbox {
     return all;
   };
 
-  const sendOne = async (command: WaitingCommand): Promise<Outcome<Answer>> => {
-    const outcome = await ports.send(command);
-    if (outcome.kind !== "done") return outcome;
-    // She may have taken it back while it was on its way.
-    const now = (await kept.all()).find(({ key }) => key === command.key) ?? command;
-    return now.takenBack ? ports.sendUndo(now, outcome.answer) : outcome;
-  };
-
   const sendAll = async () => {
     let silent = 0;
     for (let first = (await line())[0]; first; first = (await line())[0]) {
       // Written down before it goes: whatever happens next, it may have arrived.
-      if (!first.tried) await kept.put({ ...first, tried: true });
-      const outcome = await sendOne(first);
+      if (!(await kept.change(first.place, (command) => ({ ...command, tried: true })))) continue;
+      let outcome = await ports.send(first);
+      if (outcome.kind !== "away") {
+        // She may have taken it back while it was on its way.
+        const undoes = outcome.kind === "done";
+        const last = await kept.change(first.place, (command) => (undoes && command.takenBack ? command : null));
+        if (outcome.kind === "done" && last?.takenBack) outcome = await ports.sendUndo(first, outcome.answer);
+      }
       if (outcome.kind === "away") {
         silent += 1;
         await ports.pause(pauseMs(silent));
         continue;
       }
       silent = 0;
-      await kept.takeOut(first.place);
+      await kept.change(first.place, () => null);
       await line();
       ports.tell(first, outcome);
     }
@@ -100,9 +105,10 @@ export function outbox<Answer>(ports: OutboxPorts<Answer>): Outbox {
     },
     takeBack: async (key) => {
       const found = (await kept.all()).find((each) => each.key === key);
-      if (!found) return false;
-      if (found.tried) await kept.put({ ...found, takenBack: true });
-      else await kept.takeOut(found.place);
+      const was =
+        found &&
+        (await kept.change(found.place, (command) => (command.tried ? { ...command, takenBack: true } : null)));
+      if (!was) return false;
       await line();
       return true;
     },

@@ -6,6 +6,7 @@ import { useWaitingCount } from "./connection.ts";
 import { newestOf, type WaitingCommand } from "./line.ts";
 import { scopeOf } from "./scope-of.ts";
 import { line, showAnswer, shownEntries, tellTakenBack } from "./sending.ts";
+import { nextUndoRedo } from "./undo-next.ts";
 
 export interface UndoRedo {
   readonly undo: () => Promise<void>;
@@ -15,16 +16,6 @@ export interface UndoRedo {
   /** What undo would take back, in words; empty where there is nothing. */
   readonly undoText: string;
   readonly redoText: string;
-}
-
-/** What undo and redo would do next, from a scope's history, the newest first. */
-export function nextUndoRedo(history: readonly HistoryEntry[]): {
-  undo: HistoryEntry | null;
-  redo: HistoryEntry | null;
-} {
-  const newestDone = history.findIndex(({ undone }) => !undone);
-  const undoneSince = newestDone === -1 ? history : history.slice(0, newestDone);
-  return { undo: history[newestDone] ?? null, redo: undoneSince.at(-1) ?? null };
 }
 
 /** Undo and redo within a scope whose history is given. What has not been sent yet is taken out of the line instead. */
