@@ -1,7 +1,10 @@
 import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
+import type { LoadPlan } from "../loading/load-plan.ts";
 import type { LoadRequest } from "../loading/load-request.ts";
+import { type PlanAround, planAround } from "../loading/planner/plan-around.ts";
 import type { PlanOutcome, PlanProgress } from "../loading/planner/plan-load.ts";
+import { atMostEvery } from "./at-most-every.ts";
 import { betterOutcome } from "./better-outcome.ts";
 import type { FromPlanWorker, PlanWorkerTask } from "./plan-worker-messages.ts";
 
@@ -16,11 +19,19 @@ export interface WorkersOptions {
   readonly workLimit?: number;
   /** Told of every better load, whichever thread found it. */
   readonly onProgress?: (progress: PlanProgress) => void;
+  /**
+   * Shown better and better plans while it looks, the first as soon as there is one, then at most eight a second. Each keeps
+   * every rule; the outcome is worth no less than the last, and is settled more evenly.
+   */
+  readonly onPlan?: (plan: LoadPlan, progress: PlanProgress) => void;
+  /** A plan whose furniture stays, and which of its pieces stay too: see `planLoad`. */
+  readonly around?: PlanAround;
   /** Ends the search early with the best so far. */
   readonly signal?: AbortSignal;
 }
 
 const MOST_WORKERS = 4;
+const PLANS_EVERY_MS = 125;
 /**
  * What a thread of a usual machine looks at in a second, less a margin: so that by default the work limit, which
  * repeats, is met before the time, which does not. Measured on one core of a two-core machine: 2.8 million.
@@ -31,11 +42,15 @@ const workerFile = (name: string): URL =>
 
 /**
  * Plans a load on several threads, each from its own seed, and gives the best of their plans. Its figures gain what no load
- * of the request can be worth more than (`valueBound`), and how far below it this one is (`gapToBound`).
+ * of the request can be worth more than (`valueBound`), and how far below it this one is (`gapToBound`); not so around a
+ * given plan, whose furniture that bound does not know.
  *
+ * @throws BadInput where the plan to plan around does not go with the request
  * @throws whatever a thread failed with, once all have been ended
  */
 export async function planOnWorkers(request: LoadRequest, options: WorkersOptions): Promise<PlanOutcome> {
+  // Asked here first, so that a fault of hers comes back as one and not as a thread's.
+  planAround(request, options.around);
   const count = options.workers ?? Math.max(1, Math.min(MOST_WORKERS, availableParallelism()));
   const stopFlag = new SharedArrayBuffer(4);
   const stop = (): void => {
@@ -49,24 +64,32 @@ export async function planOnWorkers(request: LoadRequest, options: WorkersOption
     mostValue = progress.worth;
     options.onProgress?.(progress);
   };
+  const { onPlan } = options;
+  let mostShown = Number.NEGATIVE_INFINITY;
+  const shown = atMostEvery(PLANS_EVERY_MS, (better: BetterPlan) => onPlan?.(better.plan, better.progress));
+  const onBetter = (better: BetterPlan): void => {
+    if (better.progress.worth <= mostShown) return;
+    mostShown = better.progress.worth;
+    shown.tell(better);
+  };
   const workers: Worker[] = [];
   try {
-    const bound = new Worker(workerFile("bound-worker"), { workerData: request });
-    workers.push(bound);
     const [valueBound, ...outcomes] = await Promise.all([
-      boundOf(bound),
+      options.around ? null : boundOf(request, workers),
       ...Array.from({ length: count }, (_, i) => {
         const task: PlanWorkerTask = {
           request,
+          around: options.around ?? null,
           // Far apart, so that neighbouring seeds share no thread's search.
           seed: (options.seed + i * 0x3c6ef372) | 0,
           workLimit: options.workLimit ?? options.seconds * WORK_PER_SECOND,
           milliseconds: options.seconds * 1000,
+          plansEveryMs: onPlan ? PLANS_EVERY_MS : null,
           stopFlag,
         };
         const worker = new Worker(workerFile("plan-worker"), { workerData: task });
         workers.push(worker);
-        return outcomeOf(worker, onProgress);
+        return outcomeOf(worker, onProgress, onBetter);
       }),
     ]);
     return withBound(
@@ -74,15 +97,23 @@ export async function planOnWorkers(request: LoadRequest, options: WorkersOption
       valueBound,
     );
   } finally {
+    shown.end();
     options.signal?.removeEventListener("abort", stop);
     await Promise.all(workers.map((worker) => worker.terminate()));
   }
 }
 
-function outcomeOf(worker: Worker, onProgress: (progress: PlanProgress) => void): Promise<PlanOutcome> {
+type BetterPlan = Extract<FromPlanWorker, { kind: "better" }>;
+
+function outcomeOf(
+  worker: Worker,
+  onProgress: (progress: PlanProgress) => void,
+  onBetter: (better: BetterPlan) => void,
+): Promise<PlanOutcome> {
   return new Promise((resolve, reject) => {
     worker.on("message", (message: FromPlanWorker) => {
       if (message.kind === "progress") onProgress(message.progress);
+      else if (message.kind === "better") onBetter(message);
       else resolve(message.outcome);
     });
     worker.on("error", reject);
@@ -90,7 +121,9 @@ function outcomeOf(worker: Worker, onProgress: (progress: PlanProgress) => void)
   });
 }
 
-function boundOf(worker: Worker): Promise<number> {
+function boundOf(request: LoadRequest, workers: Worker[]): Promise<number> {
+  const worker = new Worker(workerFile("bound-worker"), { workerData: request });
+  workers.push(worker);
   return new Promise((resolve, reject) => {
     worker.on("message", resolve);
     worker.on("error", reject);
@@ -98,9 +131,9 @@ function boundOf(worker: Worker): Promise<number> {
   });
 }
 
-function withBound(outcome: PlanOutcome, valueBound: number): PlanOutcome {
-  if (outcome.kind === "impossible") return outcome;
+function withBound(outcome: PlanOutcome, valueBound: number | null): PlanOutcome {
+  if (outcome.kind === "impossible" || valueBound === null) return outcome;
   const value = Number(outcome.plan.figures.value);
   const gapToBound = valueBound > 0 ? Math.max(0, (valueBound - value) / valueBound) : 0;
-  return { kind: "planned", plan: { ...outcome.plan, figures: { ...outcome.plan.figures, valueBound, gapToBound } } };
+  return { ...outcome, plan: { ...outcome.plan, figures: { ...outcome.plan.figures, valueBound, gapToBound } } };
 }

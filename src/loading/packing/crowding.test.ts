@@ -98,7 +98,12 @@ describe("crowding", () => {
     const stubby = [kind(30, []), kind(38, [{ angle: 0.4, length: 28, radius: 24 }]), kind(42, TWO_STUBS)];
     const chance = seededChance(5);
     const between = { kind: "square", x: 37.5, y: 37.5, half: 8, turn: 0.3 } as const;
-    const standoffs = [{ obstacle: between, clearanceFor: () => 20 }, ...SPACE.standoffs.slice(1)];
+    const fence = { kind: "beyond", nx: -0.28, ny: -0.96, offset: 60 } as const;
+    const standoffs = [
+      { obstacle: between, clearanceFor: () => 20 },
+      { obstacle: fence, clearanceFor: () => 10 },
+      ...SPACE.standoffs.slice(1),
+    ];
     const crowding = new Crowding({ ...SPACE, standoffs }, stubby, count);
     const kindOf = Int32Array.from({ length: count }, (_, i) => i % 3);
     const across = Math.ceil(Math.sqrt(count));
@@ -141,15 +146,44 @@ describe("crowding", () => {
 describe("parting the pieces of a level", () => {
   it("leaves nothing overlapping where it says so, and held pieces where they were", () => {
     const chance = seededChance(3);
-    const separation = new Separation(new Crowding(SPACE, KINDS, 8));
+    const separation = new Separation(new Crowding(SPACE, KINDS, 8, 1));
     const kindOf = Int32Array.from([0, 1, 2, 0, 1, 2, 0, 1]);
     const places = Float64Array.from({ length: 24 }, () => 40 * (chance.next() - 0.5));
     const [x, y, turn] = places;
-    const parted = separation.part(kindOf, 8, 1, places, { ...QUICK, hopeless: 1e9 }, chance, 180);
+    const parted = separation.part(kindOf, 8, places, { ...QUICK, hopeless: 1e9 }, chance, 180);
     expect(parted).toBe(true);
     expect([...places.subarray(0, 3)]).toEqual([x, y, turn]);
     separation.crowding.measure(kindOf, 8, places, new Float64Array(24));
     expect(separation.crowding.deepest).toBeLessThanOrEqual(TOUCH_MM);
+  });
+
+  it("asks nothing of held pieces among themselves, and everything of the others against them", () => {
+    const crowding = new Crowding(SPACE, KINDS, 3, 2);
+    const kindOf = Int32Array.from([0, 0, 0]);
+    const gradient = new Float64Array(9);
+    const apart = Float64Array.from([0, 0, 0, 10, 0, 0, 120, -60, 0]);
+    expect(crowding.measure(kindOf, 3, apart, gradient)).toBe(0);
+    // 30 mm of each, 6 mm of gap: 50 mm apart they lack 16.
+    const near = Float64Array.from([0, 0, 0, 10, 0, 0, 60, 0, 0]);
+    expect(crowding.measure(kindOf, 3, near, gradient)).toBeGreaterThan(16 ** 2);
+    expect(crowding.deepest).toBeCloseTo(16, 1);
+  });
+
+  it("keeps behind a line those kinds that may not pass it, and no others", () => {
+    const fence = { kind: "beyond", nx: 0, ny: 1, offset: 0 } as const;
+    const bounds = [{ region: { circle: { x: 0, y: 0, radius: 195 }, sides: [] }, marginMm: 0 }];
+    const low = { ...kind(30, []), heightMm: 50 };
+    const clearanceFor = (heightMm: number): number => (heightMm > 60 ? 6 : Number.NEGATIVE_INFINITY);
+    const crowding = new Crowding(
+      { bounds, standoffs: [{ obstacle: fence, clearanceFor }], gapMm: 6 },
+      [low, kind(30, [])],
+      1,
+    );
+    const scratch = new Float64Array(3);
+    expect(crowding.measure(Int32Array.of(0), 1, Float64Array.of(0, 20, 0), scratch)).toBe(0);
+    crowding.measure(Int32Array.of(1), 1, Float64Array.of(0, 20, 0), scratch);
+    // 20 mm beyond, 30 mm of its own and 6 mm to keep.
+    expect(crowding.deepest).toBeCloseTo(56, 1);
   });
 
   it("does not claim to part what cannot be parted", () => {
@@ -157,6 +191,6 @@ describe("parting the pieces of a level", () => {
     const separation = new Separation(new Crowding(SPACE, KINDS, 30));
     const kindOf = new Int32Array(30).fill(2);
     const places = Float64Array.from({ length: 90 }, () => 200 * (chance.next() - 0.5));
-    expect(separation.part(kindOf, 30, 0, places, QUICK, chance, 180)).toBe(false);
+    expect(separation.part(kindOf, 30, places, QUICK, chance, 180)).toBe(false);
   });
 });

@@ -32,6 +32,8 @@ export class Crowding {
   readonly edgeWeight: Float64Array;
   /** The most pieces it can measure. */
   readonly capacity: number;
+  /** The first so many pieces stand for good: nobody asks whether they are in each other's way, only who is in theirs. */
+  readonly held: number;
 
   private readonly surroundings: Surroundings;
   private readonly neighbours: Neighbours;
@@ -48,8 +50,9 @@ export class Crowding {
   private scale = 1;
   private kindOf: Int32Array = new Int32Array(0);
 
-  constructor(space: LevelSpace, pieceKinds: readonly PieceKind[], capacity: number) {
+  constructor(space: LevelSpace, pieceKinds: readonly PieceKind[], capacity: number, held = 0) {
     this.capacity = capacity;
+    this.held = held;
     const table = pieceTable(pieceKinds, space.gapMm / 2);
     this.disc = table.disc;
     this.swing = table.swing;
@@ -92,6 +95,7 @@ export class Crowding {
    * @returns the sum of weight × depth²
    */
   measure(kindOf: Int32Array, count: number, places: Float64Array, gradient: Float64Array): number {
+    const { held } = this;
     this.work += count;
     this.kindOf = kindOf;
     this.gradient = gradient;
@@ -100,16 +104,19 @@ export class Crowding {
     gradient.fill(0, 0, 3 * count);
     this.pain.fill(0, 0, count);
     for (let i = 0; i < count; i++) this.turnArms(i, places);
-    for (let i = 0; i < count; i++) this.againstSurroundings(i, places);
+    for (let i = held; i < count; i++) this.againstSurroundings(i, places);
     if (count < MANY) {
-      for (let i = 0; i < count; i++) for (let j = i + 1; j < count; j++) this.againstPiece(i, j, places);
+      for (let i = 0; i < count; i++) {
+        for (let j = i < held ? held : i + 1; j < count; j++) this.againstPiece(i, j, places);
+      }
     } else {
       const { neighbours } = this;
       neighbours.refresh(kindOf, count, places);
       for (let i = 0; i < count; i++) {
         const end = neighbours.start[i + 1] as number;
         for (let n = neighbours.start[i] as number; n < end; n++) {
-          this.againstPiece(i, neighbours.list[n] as number, places);
+          const j = neighbours.list[n] as number;
+          if (j >= held) this.againstPiece(i, j, places);
         }
       }
     }
@@ -257,6 +264,9 @@ export class Crowding {
       if (around.farFromLine(o, kind, x, y, reach)) continue;
       for (let a = -1; a < arms; a++) this.clearOfLine(i, a, o, x, y, kind);
     }
+    for (let o = 0; o < around.fenceCount; o++) {
+      for (let a = -1; a < arms; a++) this.behindFence(i, a, o, x, y, kind);
+    }
   }
 
   private radiusOf(kind: number, arm: number): number {
@@ -287,6 +297,20 @@ export class Crowding {
       this.note(weight, d - room);
       this.push(i, arm, 1, d > 1e-9 ? -dx / d : 1, d > 1e-9 ? -dy / d : 0, weight, d - room);
     }
+  }
+
+  private behindFence(i: number, arm: number, o: number, axisX: number, axisY: number, kind: number): void {
+    const { fences } = this.surroundings;
+    const nx = fences[3 * o] as number;
+    const ny = fences[3 * o + 1] as number;
+    const x = arm < 0 ? axisX : axisX + (this.turnedX[i * MOST_ARMS + arm] as number);
+    const y = arm < 0 ? axisY : axisY + (this.turnedY[i * MOST_ARMS + arm] as number);
+    const clear = this.radiusOf(kind, arm) + this.surroundings.fenceClear(o, kind);
+    const depth = nx * x + ny * y + clear - (fences[3 * o + 2] as number);
+    if (depth <= 0) return;
+    const weight = this.edgeWeight[i] as number;
+    this.note(weight, depth);
+    this.push(i, arm, 1, -nx, -ny, weight, depth);
   }
 
   private clearOfLine(i: number, arm: number, o: number, x: number, y: number, kind: number): void {

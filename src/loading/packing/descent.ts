@@ -31,7 +31,6 @@ export class Descent {
   }
 
   /**
-   * @param held the first `held` pieces stay where they are
    * @param places changed in place to the best found
    * @param enough stop once the crowding is this small
    * @returns the crowding there
@@ -40,13 +39,12 @@ export class Descent {
     crowding: Crowding,
     kindOf: Int32Array,
     count: number,
-    held: number,
     places: Float64Array,
     mostSteps: number,
     enough: number,
   ): number {
     const size = 3 * count;
-    const from = 3 * held;
+    const from = 3 * crowding.held;
     const { gradient, direction, trial, trialGradient } = this;
     let energy = crowding.measure(kindOf, count, places, gradient);
     let kept = 0;

@@ -27,7 +27,7 @@ export class Hopping {
   }
 
   /**
-   * @param kindOf each piece's kind; all may move
+   * @param kindOf each piece's kind; those the crowding holds come first and stay where they are
    * @param places changed in place to the least crowded found
    * @param patience hops without a better hollow before it gives up
    * @param spread how far from the axis pieces may be set down, in millimetres
@@ -79,7 +79,7 @@ export class Hopping {
     const dice = chance.next();
     if (dice < 0.55 && this.swapAlike(kindOf, count, places, chance)) return;
     if (dice < 0.8) {
-      const piece = chance.next() < 0.7 ? this.somePained(count, chance) : chance.below(count);
+      const piece = chance.next() < 0.7 ? this.somePained(count, chance) : this.someFree(count, chance);
       this.separation.settle(kindOf, count, places, piece, 60, chance, spread);
       return;
     }
@@ -95,7 +95,7 @@ export class Hopping {
       if (to < 0 || to >= count) continue;
       const a = this.sizeOrder[at] as number;
       const b = this.sizeOrder[to] as number;
-      if (kindOf[a] === kindOf[b]) continue;
+      if (kindOf[a] === kindOf[b] || Math.min(a, b) < this.crowding.held) continue;
       for (let k = 0; k < 2; k++) {
         const kept = places[3 * a + k] as number;
         places[3 * a + k] = places[3 * b + k] as number;
@@ -106,11 +106,16 @@ export class Hopping {
     return false;
   }
 
+  private someFree(count: number, chance: Chance): number {
+    const { held } = this.crowding;
+    return held + chance.below(count - held);
+  }
+
   private somePained(count: number, chance: Chance): number {
     const { pain } = this.crowding;
-    let chosen = 0;
+    let chosen = this.crowding.held;
     let total = 0;
-    for (let i = 0; i < count; i++) {
+    for (let i = chosen; i < count; i++) {
       const weight = Math.sqrt(pain[i] as number);
       total += weight;
       if (chance.next() * total < weight) chosen = i;
@@ -120,13 +125,13 @@ export class Hopping {
 
   /** Shifts and turns the pieces round some piece a little. */
   private shake(kindOf: Int32Array, count: number, places: Float64Array, chance: Chance): void {
-    const middle = chance.below(count);
+    const middle = this.someFree(count, chance);
     const x = places[3 * middle] as number;
     const y = places[3 * middle + 1] as number;
     const size = this.crowding.reach[kindOf[middle] as number] as number;
     const strength = size * (0.2 + 0.8 * chance.next());
     const near = (size * (2 + 2 * chance.next())) ** 2;
-    for (let i = 0; i < count; i++) {
+    for (let i = this.crowding.held; i < count; i++) {
       const dx = (places[3 * i] as number) - x;
       const dy = (places[3 * i + 1] as number) - y;
       if (dx * dx + dy * dy > near) continue;

@@ -3,7 +3,9 @@ import type { ConvexRegion } from "../../kiln/convex-region.ts";
 /** Something a piece must keep clear of on its level, seen from above. Millimetres; turns in radians. */
 export type Obstacle =
   | { readonly kind: "square"; readonly x: number; readonly y: number; readonly half: number; readonly turn: number }
-  | { readonly kind: "line"; readonly x1: number; readonly y1: number; readonly x2: number; readonly y2: number };
+  | { readonly kind: "line"; readonly x1: number; readonly y1: number; readonly x2: number; readonly y2: number }
+  /** All beyond a straight line: pieces stay where nx·x + ny·y ≤ offset, (nx, ny) of length one. */
+  | { readonly kind: "beyond"; readonly nx: number; readonly ny: number; readonly offset: number };
 
 /** An obstacle with the least distance each piece must keep from it; below zero where a piece passes it by in height. */
 export interface Standoff {

@@ -40,14 +40,13 @@ export class Separation {
   }
 
   /**
-   * @param kindOf each piece's kind; the first `held` stay where they are
+   * @param kindOf each piece's kind; those the crowding holds come first and stay where they are
    * @param places changed in place: parted where it worked, the least crowded found where it did not
    * @returns true where every piece stands clear
    */
   part(
     kindOf: Int32Array,
     count: number,
-    held: number,
     places: Float64Array,
     effort: Effort,
     chance: Chance,
@@ -59,7 +58,7 @@ export class Separation {
     let least = Number.POSITIVE_INFINITY;
     let sinceBetter = 0;
     for (let round = 0; round < effort.rounds; round++) {
-      this.descent.run(crowding, kindOf, count, held, places, effort.steps, enough);
+      this.descent.run(crowding, kindOf, count, places, effort.steps, enough);
       this.raiseWeights(kindOf, count, places);
       if (crowding.deepest <= TOUCH_MM) return true;
       const plain = this.plainEnergy;
@@ -69,7 +68,7 @@ export class Separation {
         best.set(places.subarray(0, 3 * count));
         sinceBetter = 0;
       } else if (++sinceBetter > effort.patience) break;
-      if (round % 3 === 2) this.unsettle(kindOf, count, held, places, chance, spread);
+      if (round % 3 === 2) this.unsettle(kindOf, count, places, chance, spread);
     }
     places.set(best.subarray(0, 3 * count));
     crowding.measure(kindOf, count, places, gradient);
@@ -78,7 +77,7 @@ export class Separation {
 
   /** One plain descent, weights as they are; leaves the pains and the deepest overlap of where it ends. */
   descend(kindOf: Int32Array, count: number, places: Float64Array, steps: number): number {
-    this.descent.run(this.crowding, kindOf, count, 0, places, steps, TOUCH_MM * TOUCH_MM * 0.5);
+    this.descent.run(this.crowding, kindOf, count, places, steps, TOUCH_MM * TOUCH_MM * 0.5);
     return this.crowding.measure(kindOf, count, places, this.gradient);
   }
 
@@ -112,15 +111,9 @@ export class Separation {
   }
 
   /** Sets the piece that suffers most down somewhere better, or lets it change places with another. */
-  private unsettle(
-    kindOf: Int32Array,
-    count: number,
-    held: number,
-    places: Float64Array,
-    chance: Chance,
-    spread: number,
-  ): void {
+  private unsettle(kindOf: Int32Array, count: number, places: Float64Array, chance: Chance, spread: number): void {
     const { crowding } = this;
+    const { held } = crowding;
     let worst = -1;
     let most = 0;
     for (let i = held; i < count; i++) {

@@ -20,11 +20,15 @@ export class Surroundings {
   readonly squares: Float64Array;
   /** From x, y along dx, dy, of each line. */
   readonly lines: Float64Array;
+  /** nx, ny, offset of each line that some kinds may not pass. */
+  readonly fences: Float64Array;
   readonly squareCount: number;
   readonly lineCount: number;
+  readonly fenceCount: number;
   private readonly kinds: number;
   private readonly squareClears: Float64Array;
   private readonly lineClears: Float64Array;
+  private readonly fenceClears: Float64Array;
   /** The widest circle about the axis that every bound holds. */
   private readonly within: number;
 
@@ -52,6 +56,8 @@ export class Surroundings {
     const squareClears: number[] = [];
     const lines: number[] = [];
     const lineClears: number[] = [];
+    const fences: number[] = [];
+    const fenceClears: number[] = [];
     for (const { obstacle, clearanceFor } of space.standoffs) {
       // A piece that passes by in height needs no distance at all: a reach below zero never overlaps.
       const clear = pieceKinds.map((kind) => {
@@ -61,6 +67,9 @@ export class Surroundings {
       if (obstacle.kind === "square") {
         squares.push(obstacle.x, obstacle.y, obstacle.half, Math.cos(obstacle.turn), Math.sin(obstacle.turn));
         squareClears.push(...clear);
+      } else if (obstacle.kind === "beyond") {
+        fences.push(obstacle.nx, obstacle.ny, obstacle.offset);
+        fenceClears.push(...clear);
       } else {
         lines.push(obstacle.x1, obstacle.y1, obstacle.x2 - obstacle.x1, obstacle.y2 - obstacle.y1);
         lineClears.push(...clear);
@@ -72,8 +81,11 @@ export class Surroundings {
     this.lines = Float64Array.from(lines);
     this.squareClears = Float64Array.from(squareClears);
     this.lineClears = Float64Array.from(lineClears);
+    this.fences = Float64Array.from(fences);
+    this.fenceClears = Float64Array.from(fenceClears);
     this.squareCount = squares.length / 5;
     this.lineCount = lines.length / 4;
+    this.fenceCount = fences.length / 3;
     this.within = this.widestWithin();
   }
 
@@ -110,6 +122,11 @@ export class Surroundings {
   /** The least distance from a line, less half the gap; far below zero for a kind that passes it in height. */
   lineClear(o: number, kind: number): number {
     return this.lineClears[o * this.kinds + kind] as number;
+  }
+
+  /** The least distance from a fence, less half the gap; far below zero for a kind that may pass it. */
+  fenceClear(o: number, kind: number): number {
+    return this.fenceClears[o * this.kinds + kind] as number;
   }
 
   private widestWithin(): number {

@@ -17,6 +17,7 @@ export function whyLeftOut(task: LoadTask, load: LoadSnapshot | null, placed: re
 }
 
 function whyOne(task: LoadTask, load: LoadSnapshot | null, kind: number, placed: number): string {
+  if (load && !load.frame.shifted) return whyNotAmong(task, load, kind);
   const piece = task.kinds[kind] as LoadTask["kinds"][number];
   const across = acrossMm(piece);
   const widest = widestShelfMm(task);
@@ -31,27 +32,38 @@ function whyOne(task: LoadTask, load: LoadSnapshot | null, kind: number, placed:
     return `too tall by ${mm(piece.heightMm - tallest.withStockMm)}: no posts low enough to give it a taller level`;
   }
   if (!load) return "nothing was loaded";
-  const clear = Math.max(...load.structure.levels.map((level) => level.clearMm));
-  if (piece.heightMm > clear) {
-    return `no level tall enough in this load: it needs ${mm(piece.heightMm)} and the tallest gives ${mm(Math.floor(clear))}; a load with that level is worth less`;
-  }
-  const suits = load.structure.levels.filter((level) => level.clearMm >= piece.heightMm).length;
+  const { stands, furniture } = load.frame;
+  const clear = Math.max(...stands.map((stand) => stand.clearMm));
+  if (piece.heightMm > clear) return `${noneTallEnough(piece.heightMm, clear)}; a load with that level is worth less`;
+  const suits = stands.filter((stand) => stand.clearMm >= piece.heightMm).length;
   const levels = suits === 1 ? "the one level tall enough is" : `the ${suits} levels tall enough are`;
   const spent = spentPosts(task, load);
   const note =
-    spent.length > 0 && load.structure.levels.length < shelfCount(task)
+    spent.length > 0 && furniture.length < shelfCount(task)
       ? `; no ${spent.join(" or ")} posts left for another shelf`
       : "";
   return `no room: ${levels} full with what is worth more${placed > 0 ? " or was set down first" : ""}${note}`;
 }
+
+/** The same where shelves and posts stay as they were given. */
+function whyNotAmong(task: LoadTask, load: LoadSnapshot, kind: number): string {
+  const { heightMm } = task.kinds[kind] as LoadTask["kinds"][number];
+  const clear = Math.max(0, ...load.frame.stands.map((stand) => stand.clearMm));
+  if (heightMm > clear) return noneTallEnough(heightMm, clear);
+  return "no room: the levels tall enough are full with what stays where it is or is worth more";
+}
+
+const noneTallEnough = (heightMm: number, clearMm: number): string =>
+  `no level tall enough in this load: it needs ${mm(heightMm)} and the tallest gives ${mm(Math.floor(clearMm))}`;
 
 const shelfCount = (task: LoadTask): number => task.seats.reduce((sum, seat) => sum + seat.shelf.count, 0);
 
 /** Heights of posts of which fewer than three are left. */
 function spentPosts(task: LoadTask, load: LoadSnapshot): string[] {
   const left = task.posts.map((post) => post.count);
-  for (const stacks of load.structure.stacks) {
-    for (const stack of stacks) for (const part of stack.parts) left[part] = (left[part] as number) - 1;
+  for (const heightMm of load.frame.furniture.flatMap(({ posts }) => posts.flatMap((post) => post.heightsMm))) {
+    const part = task.posts.findIndex((post) => post.heightMm === heightMm);
+    left[part] = (left[part] as number) - 1;
   }
   return task.posts.filter((post, i) => (left[i] as number) < 3 && post.count >= 3).map((post) => mm(post.heightMm));
 }

@@ -1,16 +1,21 @@
-import { shelfMassKg } from "../../kiln/shelf-mass.ts";
 import type { Chance } from "../../measures/seeded-chance.ts";
 import { Crowding } from "../packing/crowding.ts";
 import { Hopping } from "../packing/hopping.ts";
-import type { LevelSpace } from "../packing/level-space.ts";
 import { type Effort, Separation } from "../packing/separation.ts";
-import { insideTriangle } from "./balance.ts";
-import type { Columns } from "./columns.ts";
-import type { StructureLevel } from "./structure-level.ts";
+import { insideByMm, MARGIN_MM } from "./balance.ts";
+import type { Stand } from "./stand.ts";
 import type { LoadTask } from "./task.ts";
 
 /** More pieces than this on one shelf are not tried. */
 const MOST_ON_A_LEVEL = 160;
+const LOOKS = 24;
+const LOOKS_FOR_EACH_HELD = 8;
+
+interface Remembered {
+  readonly kindOf: Int32Array;
+  readonly places: Float64Array;
+  readonly insideMm: number;
+}
 
 /** The pieces standing on one level, all clear of each other, and the means to try another set. */
 export class LevelLoad {
@@ -29,40 +34,60 @@ export class LevelLoad {
   private readonly trialKinds: Int32Array;
   private readonly trialPlaces: Float64Array;
 
-  private columns: Columns;
-  private readonly shelfKg: number;
+  private stand: Stand;
+  /** Random places looked at before one more piece is set down: more where held pieces leave but a few holes. */
+  private readonly looks: number;
+  /** How far inside the triangle of its posts the present middle of mass lies. */
+  private insideMm: number;
 
-  constructor(task: LoadTask, level: StructureLevel, space: LevelSpace, columns: Columns, chance: Chance) {
+  constructor(task: LoadTask, stand: Stand, chance: Chance) {
     this.task = task;
-    this.columns = columns;
-    this.shelfKg = shelfMassKg(level.seat.areaMm2, level.seat.shelf.thicknessMm);
+    this.stand = stand;
+    const { held } = stand;
     const least = Math.min(...task.kinds.map((kind) => kind.areaMm2));
     const waiting = task.counts.reduce((sum, count) => sum + count, 0);
-    const capacity = Math.max(2, Math.min(MOST_ON_A_LEVEL, waiting, Math.ceil(level.seat.areaMm2 / least) + 2));
+    const most = Math.min(MOST_ON_A_LEVEL, waiting, Math.ceil(stand.areaMm2 / least) + 2);
+    const capacity = Math.max(2, most, held.kindOf.length + 1);
+    this.looks = LOOKS + LOOKS_FOR_EACH_HELD * held.kindOf.length;
     this.kindOf = new Int32Array(capacity);
     this.places = new Float64Array(3 * capacity);
     this.trialKinds = new Int32Array(capacity);
     this.trialPlaces = new Float64Array(3 * capacity);
-    this.spread = Math.sqrt(level.seat.areaMm2 / Math.PI) * 1.05;
-    this.separation = new Separation(new Crowding(space, task.kinds, capacity));
+    this.spread = stand.spreadMm;
+    this.separation = this.separationOn(stand);
+    this.trialKinds.set(held.kindOf);
+    this.trialPlaces.set(held.places);
+    this.insideMm = this.trialInside(held.kindOf.length, stand);
+    this.accept(held.kindOf.length);
     this.admits = new Uint8Array(task.kinds.length);
     task.kinds.forEach((kind, k) => {
-      this.admits[k] = kind.heightMm <= level.clearMm && this.standsAlone(k, chance) ? 1 : 0;
+      this.admits[k] = kind.heightMm <= stand.clearMm && this.standsAlone(k, chance) ? 1 : 0;
     });
+  }
+
+  /** How many of its first pieces stay where they stand. */
+  get held(): number {
+    return this.separation.crowding.held;
+  }
+
+  private separationOn(stand: Stand): Separation {
+    return new Separation(new Crowding(stand.space, this.task.kinds, this.kindOf.length, stand.held.kindOf.length));
   }
 
   get work(): number {
     return this.separation.crowding.work;
   }
 
-  /** Whether one piece of a kind can stand on this level with nothing else there. */
+  /** Whether one piece of a kind can stand on this level with nothing there but what is held. */
   private standsAlone(kind: number, chance: Chance): boolean {
-    this.trialKinds[0] = kind;
+    const { held, trialKinds, trialPlaces, spread } = this;
+    trialKinds[held] = kind;
     for (let attempt = 0; attempt < 4; attempt++) {
-      this.trialPlaces.fill(0, 0, 3);
-      if (attempt > 0) this.separation.settle(this.trialKinds, 1, this.trialPlaces, 0, 30, chance, this.spread);
+      trialPlaces.fill(0, 3 * held, 3 * held + 3);
+      const looks = this.looks + 6;
+      if (attempt > 0) this.separation.settle(trialKinds, held + 1, trialPlaces, held, looks, chance, spread);
       const alone = { rounds: 6, patience: 6, steps: 60, hopeless: Number.POSITIVE_INFINITY };
-      if (this.separation.part(this.trialKinds, 1, 0, this.trialPlaces, alone, chance, this.spread)) return true;
+      if (this.separation.part(trialKinds, held + 1, trialPlaces, alone, chance, spread)) return true;
     }
     return false;
   }
@@ -93,62 +118,82 @@ export class LevelLoad {
     }
     for (const kind of added) {
       trialKinds[count] = kind;
-      this.separation.settle(trialKinds, count + 1, trialPlaces, count, 24, chance, this.spread);
+      this.separation.settle(trialKinds, count + 1, trialPlaces, count, this.looks, chance, this.spread);
       count++;
     }
-    if (!this.separation.part(trialKinds, count, 0, trialPlaces, effort, chance, this.spread)) {
+    if (!this.separation.part(trialKinds, count, trialPlaces, effort, chance, this.spread)) {
       if (hops === 0) return false;
       this.hopping ??= new Hopping(this.separation);
       if (!this.hopping.hop(trialKinds, count, trialPlaces, hops, this.spread, chance, () => true)) return false;
     }
-    if (!this.balanced(count, this.columns)) return false;
-    this.accept(count);
-    return true;
+    return this.acceptBalanced(count);
+  }
+
+  /** Tries all present pieces and others set down just so, nudged where they must be. Places as in `places`. */
+  trySetDown(
+    kinds: readonly number[],
+    places: readonly (readonly number[])[],
+    effort: Effort,
+    chance: Chance,
+  ): boolean {
+    const count = this.count + kinds.length;
+    if (count > this.kindOf.length) return false;
+    this.trialKinds.set(this.kindOf.subarray(0, this.count));
+    this.trialPlaces.set(this.places.subarray(0, 3 * this.count));
+    kinds.forEach((kind, i) => {
+      this.trialKinds[this.count + i] = kind;
+      this.trialPlaces.set(places[i] as readonly number[], 3 * (this.count + i));
+    });
+    if (!this.separation.part(this.trialKinds, count, this.trialPlaces, effort, chance, this.spread)) return false;
+    return this.acceptBalanced(count);
   }
 
   /** Tries all present pieces and one more from a fresh, random start. */
   tryAfresh(added: readonly number[], effort: Effort, chance: Chance): boolean {
-    const kinds = [...this.kindOf.subarray(0, this.count), ...added];
-    if (kinds.length > this.kindOf.length) return false;
+    const { held, trialKinds, trialPlaces } = this;
+    const kinds = [...this.kindOf.subarray(held, this.count), ...added];
+    const count = held + kinds.length;
+    if (count > this.kindOf.length) return false;
     kinds.sort((a, b) => this.areaOf(b) - this.areaOf(a));
-    kinds.forEach((kind, i) => {
-      this.trialKinds[i] = kind;
-      this.separation.settle(this.trialKinds, i + 1, this.trialPlaces, i, 16, chance, this.spread);
-    });
-    if (!this.separation.part(this.trialKinds, kinds.length, 0, this.trialPlaces, effort, chance, this.spread))
-      return false;
-    if (!this.balanced(kinds.length, this.columns)) return false;
-    this.accept(kinds.length);
-    return true;
+    trialKinds.set(this.kindOf.subarray(0, held));
+    trialPlaces.set(this.places.subarray(0, 3 * held));
+    for (let i = held; i < count; i++) {
+      trialKinds[i] = kinds[i - held] as number;
+      this.separation.settle(trialKinds, i + 1, trialPlaces, i, 16, chance, this.spread);
+    }
+    if (!this.separation.part(trialKinds, count, trialPlaces, effort, chance, this.spread)) return false;
+    return this.acceptBalanced(count);
   }
 
-  /** Moves to another standing room with the same pieces, where they can be parted there. */
-  tryRoom(space: LevelSpace, columns: Columns, effort: Effort, chance: Chance): Separation | null {
-    const separation = new Separation(new Crowding(space, this.task.kinds, this.kindOf.length));
+  /** Moves to the same level on other posts with the same pieces, where they can be parted there. */
+  tryStand(stand: Stand, effort: Effort, chance: Chance): Separation | null {
+    const separation = this.separationOn(stand);
     separation.crowding.work = this.work;
     this.trialKinds.set(this.kindOf);
     this.trialPlaces.set(this.places);
-    const parted = separation.part(this.trialKinds, this.count, 0, this.trialPlaces, effort, chance, this.spread);
+    const parted = separation.part(this.trialKinds, this.count, this.trialPlaces, effort, chance, this.spread);
     this.separation.crowding.work = separation.crowding.work;
-    return parted && this.balanced(this.count, columns) ? separation : null;
+    return parted && this.balanced(this.trialInside(this.count, stand)) ? separation : null;
   }
 
   /** Takes the places the last trial found. */
-  acceptRoom(separation: Separation, columns: Columns): void {
+  acceptStand(stand: Stand, separation: Separation): void {
     this.separation = separation;
     this.hopping = null;
-    this.columns = columns;
+    this.stand = stand;
+    this.insideMm = this.trialInside(this.count, stand);
     this.accept(this.count);
   }
 
-  /** Goes back to pieces and places remembered, in the standing room of that time. */
-  restore(kindOf: Int32Array, places: Float64Array, room: Separation, columns: Columns): void {
+  /** Goes back to pieces and places remembered, on the posts of that time. */
+  restore(kindOf: Int32Array, places: Float64Array, room: Separation, stand: Stand): void {
     room.crowding.work = this.work;
     this.separation = room;
     this.hopping = null;
-    this.columns = columns;
+    this.stand = stand;
     this.trialKinds.set(kindOf);
     this.trialPlaces.set(places);
+    this.insideMm = this.trialInside(kindOf.length, stand);
     this.accept(kindOf.length);
   }
 
@@ -156,7 +201,7 @@ export class LevelLoad {
   nearTo(index: number, others: readonly number[], chance: Chance): number {
     let chosen = -1;
     let least = Number.POSITIVE_INFINITY;
-    for (let i = 0; i < this.count; i++) {
+    for (let i = this.held; i < this.count; i++) {
       if (others.includes(i)) continue;
       const dx = (this.places[3 * i] as number) - (this.places[3 * index] as number);
       const dy = (this.places[3 * i + 1] as number) - (this.places[3 * index + 1] as number);
@@ -169,28 +214,57 @@ export class LevelLoad {
     return chosen;
   }
 
-  remove(index: number): void {
-    const last = this.count - 1;
-    this.filledMm2 -= this.areaOf(this.kindOf[index] as number);
-    for (let i = index; i < last; i++) {
-      this.kindOf[i] = this.kindOf[i + 1] as number;
-      for (let k = 0; k < 3; k++) this.places[3 * i + k] = this.places[3 * i + 3 + k] as number;
-    }
-    this.count = last;
+  /** Whether the level keeps its balance without a piece. */
+  canSpare(index: number): boolean {
+    return this.balanced(this.trialInside(this.tryWithout(index), this.stand));
   }
 
-  /** True where the trial's middle of mass, shelf and ware, lies inside the triangle of the posts beneath. */
-  private balanced(count: number, columns: Columns): boolean {
-    let mass = this.shelfKg;
-    let x = 0;
-    let y = 0;
-    for (let i = 0; i < count; i++) {
-      const each = (this.task.kinds[this.trialKinds[i] as number] as LoadTask["kinds"][number]).massKg;
-      mass += each;
-      x += each * (this.trialPlaces[3 * i] as number);
-      y += each * (this.trialPlaces[3 * i + 1] as number);
+  /** Takes a piece off. */
+  remove(index: number): void {
+    const count = this.tryWithout(index);
+    this.insideMm = this.trialInside(count, this.stand);
+    this.accept(count);
+  }
+
+  /** What stands here now, to come back to. */
+  remember(): Remembered {
+    const { count, insideMm } = this;
+    return { kindOf: this.kindOf.slice(0, count), places: this.places.slice(0, 3 * count), insideMm };
+  }
+
+  recall({ kindOf, places, insideMm }: Remembered): void {
+    this.trialKinds.set(kindOf);
+    this.trialPlaces.set(places);
+    this.insideMm = insideMm;
+    this.accept(kindOf.length);
+  }
+
+  private tryWithout(index: number): number {
+    let count = 0;
+    for (let i = 0; i < this.count; i++) {
+      if (i === index) continue;
+      this.trialKinds[count] = this.kindOf[i] as number;
+      for (let k = 0; k < 3; k++) this.trialPlaces[3 * count + k] = this.places[3 * i + k] as number;
+      count++;
     }
-    return insideTriangle(columns, x / mass, y / mass);
+    return count;
+  }
+
+  private trialInside(count: number, stand: Stand): number {
+    return insideByMm(this.task, stand.footing, this.trialKinds, count, this.trialPlaces);
+  }
+
+  /** What is held may be out of balance to begin with: then no change may make it worse. */
+  private balanced(insideMm: number): boolean {
+    return insideMm >= Math.min(MARGIN_MM, this.insideMm);
+  }
+
+  private acceptBalanced(count: number): boolean {
+    const insideMm = this.trialInside(count, this.stand);
+    if (!this.balanced(insideMm)) return false;
+    this.insideMm = insideMm;
+    this.accept(count);
+    return true;
   }
 
   private accept(count: number): void {

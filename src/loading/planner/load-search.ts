@@ -1,16 +1,12 @@
 import type { Chance } from "../../measures/seeded-chance.ts";
 import { type Effort, QUICK, type Separation, THOROUGH } from "../packing/separation.ts";
-import type { Columns } from "./columns.ts";
-import { otherColumns } from "./legal-columns.ts";
 import { LevelLoad } from "./level-load.ts";
-import { standingRoom } from "./standing-room.ts";
-import type { Structure } from "./structure.ts";
+import type { Frame, Stand } from "./stand.ts";
 import type { LoadTask } from "./task.ts";
 
 /** A load's pieces and places as plain arrays: what the search remembers of its best. */
 export interface LoadSnapshot {
-  readonly structure: Structure;
-  readonly columns: Columns;
+  readonly frame: Frame;
   readonly worth: number;
   readonly levels: readonly {
     readonly kindOf: Int32Array;
@@ -35,7 +31,7 @@ const FIRST_CYCLE_WORK = 60_000;
 const CYCLE_GROWTH = 1.3;
 
 /**
- * One structure being filled: first everything that fits, best worth for its room first; then large neighbourhoods: put one
+ * One frame of shelves and posts being filled: first everything that fits, best worth for its room first; then large neighbourhoods: put one
  * in, put one in for one or two others, move pieces between levels, shift the posts round.
  */
 export class LoadSearch {
@@ -45,20 +41,17 @@ export class LoadSearch {
   best: LoadSnapshot | null = null;
   readonly waiting: Int32Array;
   private readonly refused: Float64Array;
-  private columns: Columns;
+  private frame: Frame;
   private readonly task: LoadTask;
-  readonly structure: Structure;
   private readonly chance: Chance;
 
-  constructor(task: LoadTask, structure: Structure, columns: Columns, chance: Chance) {
+  constructor(task: LoadTask, frame: Frame, chance: Chance) {
     this.task = task;
-    this.structure = structure;
-    this.columns = columns;
+    this.frame = frame;
     this.chance = chance;
     this.waiting = Int32Array.from(task.counts);
-    this.levels = structure.levels.map(
-      (level, i) => new LevelLoad(task, level, standingRoom(task, structure, columns, i), columns, chance),
-    );
+    this.levels = frame.stands.map((stand) => new LevelLoad(task, stand, chance));
+    for (const { held } of frame.stands) for (const kind of held.kindOf) this.account(kind, 1);
     this.refused = new Float64Array(this.levels.length).fill(HOPED_FULL);
     this.usualWorth = usualWorth(task);
   }
@@ -80,6 +73,31 @@ export class LoadSearch {
         if (!this.levelsFor(kind).some((level) => this.change(level, [], [kind], QUICK))) misses++;
       }
     }
+  }
+
+  /** Sets pieces down as they stood, all together where they can be parted, else each that can; the others wait. */
+  setDown(level: number, pieces: readonly { readonly kind: number; readonly place: readonly number[] }[]): void {
+    const load = this.levels[level] as LevelLoad;
+    const unused = Int32Array.from(this.waiting);
+    const fitting = pieces
+      .filter(({ kind }) => {
+        if ((unused[kind] as number) === 0 || this.heightOf(kind) > this.stand(level).clearMm) return false;
+        unused[kind] = (unused[kind] as number) - 1;
+        return true;
+      })
+      .sort((a, b) => this.worthOf(b.kind) - this.worthOf(a.kind));
+    const tries = (some: typeof fitting): boolean => {
+      const kinds = some.map(({ kind }) => kind);
+      const set = load.trySetDown(
+        kinds,
+        some.map(({ place }) => place),
+        QUICK,
+        this.chance,
+      );
+      if (set) for (const kind of kinds) this.account(kind, 1);
+      return set;
+    };
+    if (!tries(fitting)) for (const each of fitting) tries([each]);
   }
 
   /** One move of the search. Returns true where it found the best load yet. */
@@ -111,10 +129,10 @@ export class LoadSearch {
   private restore(load: LoadSnapshot): void {
     this.waiting.set(this.task.counts);
     this.worth = load.worth;
-    this.columns = load.columns;
+    this.frame = load.frame;
     for (const [i, level] of this.levels.entries()) {
       const { kindOf, places, room } = load.levels[i] as LoadSnapshot["levels"][number];
-      level.restore(kindOf, places, room, load.columns);
+      level.restore(kindOf, places, room, this.stand(i));
       for (const kind of kindOf) this.waiting[kind] = (this.waiting[kind] as number) - 1;
     }
   }
@@ -127,8 +145,7 @@ export class LoadSearch {
 
   snapshot(): LoadSnapshot {
     return {
-      structure: this.structure,
-      columns: this.columns,
+      frame: this.frame,
       worth: this.worth,
       levels: this.levels.map((level) => ({
         kindOf: level.kindOf.slice(0, level.count),
@@ -141,17 +158,17 @@ export class LoadSearch {
   /** Levels that admit a kind, lowest clear height first, and of those alike the emptiest. */
   private levelsFor(kind: number): number[] {
     const fits = this.levels.map((_, i) => i).filter((i) => this.admits(i, kind));
-    const clear = (i: number): number => (this.structure.levels[i] as Structure["levels"][number]).clearMm;
-    return fits.sort((a, b) => clear(a) - clear(b) || this.fullness(a) - this.fullness(b));
+    return fits.sort((a, b) => this.stand(a).clearMm - this.stand(b).clearMm || this.fullness(a) - this.fullness(b));
   }
 
   private admits = (level: number, kind: number): boolean => (this.levels[level] as LevelLoad).admits[kind] === 1;
 
   private fullness(level: number, moreMm2 = 0): number {
-    const area = (this.structure.levels[level] as Structure["levels"][number]).seat.areaMm2;
-    return ((this.levels[level] as LevelLoad).filledMm2 + moreMm2) / area;
+    return ((this.levels[level] as LevelLoad).filledMm2 + moreMm2) / this.stand(level).areaMm2;
   }
 
+  private stand = (level: number): Stand => this.frame.stands[level] as Stand;
+  private heightOf = (kind: number): number => (this.task.kinds[kind] as LoadTask["kinds"][number]).heightMm;
   private areaOf = (kind: number): number => (this.task.kinds[kind] as LoadTask["kinds"][number]).areaMm2;
   private worthOf = (kind: number): number => this.task.worth[kind] as number;
 
@@ -220,12 +237,12 @@ export class LoadSearch {
   private exchange(): boolean {
     const level = this.someLevel();
     const load = this.levels[level] as LevelLoad;
-    if (load.count === 0) return false;
+    if (load.count === load.held) return false;
     const without = this.someOf(load);
     const lost = without.reduce((sum, i) => sum + this.worthOf(load.kindOf[i] as number), 0);
     const freed = without.reduce((sum, i) => sum + this.areaOf(load.kindOf[i] as number), 0);
     const room =
-      Math.max(0, ((this.refused[level] as number) + 0.02 - this.fullness(level)) * this.levelArea(level)) + freed;
+      Math.max(0, ((this.refused[level] as number) + 0.02 - this.fullness(level)) * this.stand(level).areaMm2) + freed;
     const added: number[] = [];
     let gained = 0;
     let used = 0;
@@ -250,20 +267,19 @@ export class LoadSearch {
 
   /** One to three pieces of a level, mostly neighbours: together they leave room for something wide. */
   private someOf(load: LevelLoad): number[] {
-    const first = this.chance.below(load.count);
+    const free = load.count - load.held;
+    const first = load.held + this.chance.below(free);
     const chosen = [first];
     const dice = this.chance.next();
-    const wanted = Math.min(load.count, dice < 0.5 ? 1 : dice < 0.85 ? 2 : 3);
+    const wanted = Math.min(free, dice < 0.5 ? 1 : dice < 0.85 ? 2 : 3);
     while (chosen.length < wanted) {
-      const next = this.chance.next() < 0.3 ? this.chance.below(load.count) : load.nearTo(first, chosen, this.chance);
+      const anywhere = this.chance.next() < 0.3;
+      const next = anywhere ? load.held + this.chance.below(free) : load.nearTo(first, chosen, this.chance);
       if (next >= 0 && !chosen.includes(next)) chosen.push(next);
       else break;
     }
     return chosen;
   }
-
-  private levelArea = (level: number): number =>
-    (this.structure.levels[level] as Structure["levels"][number]).seat.areaMm2;
 
   /** Moves a piece to another level, or lets two change places, then tries to fill the room it left. */
   private moveBetween(): boolean {
@@ -272,26 +288,24 @@ export class LoadSearch {
     const to = (from + 1 + this.chance.below(this.levels.length - 1)) % this.levels.length;
     const source = this.levels[from] as LevelLoad;
     const target = this.levels[to] as LevelLoad;
-    if (source.count === 0) return false;
-    const moved = this.chance.below(source.count);
+    if (source.count === source.held) return false;
+    const moved = source.held + this.chance.below(source.count - source.held);
     const kind = source.kindOf[moved] as number;
     if (!this.admits(to, kind)) return false;
     if (this.chance.next() < 0.5) {
-      if (!this.change(to, [], [kind], QUICK)) return false;
+      if (!source.canSpare(moved) || !this.change(to, [], [kind], QUICK)) return false;
       source.remove(moved);
       this.account(kind, -1);
     } else {
-      if (target.count === 0) return false;
-      const back = this.chance.below(target.count);
+      if (target.count === target.held) return false;
+      const back = target.held + this.chance.below(target.count - target.held);
       const other = target.kindOf[back] as number;
       if (other === kind || !this.admits(from, other)) return false;
-      const kept = [target.kindOf.slice(), target.places.slice(), target.filledMm2] as const;
+      const kept = target.remember();
       if (!this.change(to, [back], [kind], QUICK)) return false;
       // The books count the moved piece twice for a moment: both trials must hold, or neither.
       if (!this.change(from, [moved], [other], QUICK)) {
-        target.kindOf.set(kept[0]);
-        target.places.set(kept[1]);
-        target.filledMm2 = kept[2];
+        target.recall(kept);
         this.account(kind, -1);
         this.account(other, 1);
         return false;
@@ -316,17 +330,16 @@ export class LoadSearch {
 
   /** Shifts the three columns round the kiln where every level can still be parted. */
   private shiftPosts(): boolean {
-    const columns = otherColumns(this.task, this.structure, this.chance);
-    if (!columns) return false;
-    const found: LevelLoad["separation"][] = [];
+    const frame = this.frame.shifted?.(this.chance);
+    if (!frame) return false;
+    const found: Separation[] = [];
     for (const [i, level] of this.levels.entries()) {
-      const room = standingRoom(this.task, this.structure, columns, i);
-      const separation = level.tryRoom(room, columns, QUICK, this.chance);
+      const separation = level.tryStand(frame.stands[i] as Stand, QUICK, this.chance);
       if (!separation) return false;
       found.push(separation);
     }
-    this.columns = columns;
-    for (const [i, level] of this.levels.entries()) level.acceptRoom(found[i] as LevelLoad["separation"], columns);
+    this.frame = frame;
+    for (const [i, level] of this.levels.entries()) level.acceptStand(this.stand(i), found[i] as Separation);
     return true;
   }
 }
