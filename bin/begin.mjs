@@ -4,7 +4,7 @@ import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { chmodSync, existsSync, mkdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { packageRoot, runUnderNode } from "./runtime.mjs";
+import { goOnUnderNode, packageRoot, runUnderNode } from "./runtime.mjs";
 
 const modules = join(packageRoot, "node_modules");
 const stamp = join(modules, ".wareboard-lock");
@@ -41,8 +41,17 @@ const node = (args) => runUnderNode(args, { cwd: packageRoot });
 const tool = (name, ...args) => node([join(modules, name), ...args]);
 const build = () => tool("typescript/bin/tsc", "-b") || tool("vite/bin/vite.js", "build", "--logLevel", "warn");
 
+/** Opens the studio, or whatever other command is named; goes on as it, so that Ctrl-C stops that one in its own way. */
+function start(args) {
+  process.stderr.write("Building Wareboard …\n");
+  const failed = build();
+  if (failed) return failed;
+  const command = args[0] === undefined || args[0].startsWith("-") ? ["serve", ...args] : args;
+  return goOnUnderNode([join(packageRoot, "bin/wareboard.mjs"), ...command]);
+}
+
 const tasks = {
-  start: (args) => build() || node(["bin/wareboard.mjs", ...(args.length ? args : ["demo"])]),
+  start,
   test: (args) =>
     build() ||
     tool("@biomejs/biome/bin/biome", "check", "--error-on-warnings") ||

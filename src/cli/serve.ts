@@ -20,6 +20,8 @@ export const serve: Command = {
     data: { type: "string" },
     "home-network": { type: "boolean" },
     "passphrase-file": { type: "string" },
+    certificate: { type: "string" },
+    "certificate-key": { type: "string" },
     store: { type: "string" },
     "no-open": { type: "boolean" },
   },
@@ -28,6 +30,8 @@ export const serve: Command = {
     data: "the folder that holds the studio and its backups (wareboard-studio in your own folder, or in XDG_DATA_HOME)",
     "home-network": "let phones and others in your home network reach it; asks everybody for the passphrase",
     "passphrase-file": "a file that holds the passphrase, of 12 characters or more; or set WAREBOARD_PASSPHRASE",
+    certificate: "a certificate (PEM) for this machine, to encrypt the connection; a phone then works offline too",
+    "certificate-key": "the certificate's private key (PEM)",
     store: "keep the records in this PostgreSQL database (postgres://…) instead of a file",
     "no-open": "do not open the browser",
   },
@@ -47,6 +51,7 @@ export const serve: Command = {
       storePlace: storeOption(call),
       homeNetwork: call.options["home-network"] === true,
       passphrase: passphraseOption(call),
+      certificate: certificateOption(call),
       complain: (error) => process.stderr.write(`${error.stack ?? error.message}\n`),
     });
     if (call.json) printJson({ address: running.address, homeAddresses: running.homeAddresses, dataFolder });
@@ -79,6 +84,20 @@ function passphraseOption(call: CommandCall): string | null {
   return words === undefined ? null : words.replace(/\r?\n$/, "");
 }
 
+function certificateOption(call: CommandCall): { cert: string; key: string } | null {
+  const { certificate, "certificate-key": key } = call.options;
+  if (certificate === undefined && key === undefined) return null;
+  if (typeof certificate === "string" && typeof key === "string") {
+    return { cert: readTextFile(certificate), key: readTextFile(key) };
+  }
+  throw new BadInput({
+    code: "missing-option",
+    path: certificate === undefined ? "--certificate" : "--certificate-key",
+    found: "nothing",
+    expected: "both --certificate and --certificate-key, or neither",
+  });
+}
+
 function welcome({ address, homeAddresses }: RunningServer, dataFolder: string): string[] {
   const [first] = homeAddresses;
   const phone =
@@ -90,7 +109,9 @@ function welcome({ address, homeAddresses }: RunningServer, dataFolder: string):
           ...renderUnicodeCompact(first)
             .split("\n")
             .map((line) => `    ${line}`),
-          "  What goes over the network is not encrypted: use it in a network you trust.",
+          ...(first.startsWith("https:")
+            ? []
+            : ["  What goes over the network is not encrypted: use it in a network you trust."]),
         ];
   return [
     "",
@@ -102,8 +123,20 @@ function welcome({ address, homeAddresses }: RunningServer, dataFolder: string):
   ];
 }
 
-/** Comes back when somebody wants the program to stop. A second time, the system's own way ends it at once. */
+const SAME_WISH_MS = 1000;
+
+/**
+ * Comes back when somebody wants the program to stop. Asked once more, it ends at once; but Ctrl-C reaches a program
+ * that was started by others several times over, so what follows at once is the same wish.
+ */
 const stopAsked = (): Promise<void> =>
   new Promise((asked) => {
-    for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) process.once(signal, () => asked());
+    let firstMs: number | null = null;
+    for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) {
+      process.on(signal, () => {
+        firstMs ??= performance.now();
+        asked();
+        if (performance.now() - firstMs > SAME_WISH_MS) process.exit(1);
+      });
+    }
   });

@@ -13,8 +13,8 @@ export interface ServerSetting {
   readonly key: Buffer;
   /** Asked of everybody where it is set. */
   readonly passphrase: Passphrase | null;
-  /** True where the connection itself is encrypted: cookies then travel no other way. */
-  readonly encrypted: boolean;
+  /** A certificate and its key (PEM), where the connection itself is to be encrypted. */
+  readonly certificate: { readonly cert: string; readonly key: string } | null;
   /** Host names and addresses the server answers to, without ports. Asked at each request: addresses change. */
   readonly hosts: () => readonly string[];
   /** Addresses to open on a phone, such as `http://192.168.1.20:7420`. */

@@ -15,8 +15,11 @@ import { archiveRoutes } from "./routes/archive.ts";
 import { backupRoutes } from "./routes/backups.ts";
 import { eventRoutes } from "./routes/events.ts";
 import { describeRoutes, openApiRoute } from "./routes/openapi.ts";
+import { pictureRoute } from "./routes/photo-pictures.ts";
 import { recordRoutes } from "./routes/records.ts";
 import { sessionRoutes } from "./routes/session.ts";
+import { settingsRoute } from "./routes/settings.ts";
+import { sheetRoutes } from "./routes/sheets.ts";
 import { studioCardRoute } from "./routes/studio-card.ts";
 import { wareCsvRoutes } from "./routes/ware-csv.ts";
 import type { ServerSetting } from "./server-setting.ts";
@@ -27,24 +30,18 @@ import { Studio } from "./studio.ts";
 const MOST_A_MINUTE = 1200;
 const LOOPBACK = new Set(["127.0.0.1", "::1", "::ffff:127.0.0.1"]);
 
-/**
- * The server of one studio, not yet listening.
- *
- * @param options Fastify's own, such as a certificate
- */
-export async function studioServer(
-  setting: ServerSetting,
-  options: FastifyServerOptions = {},
-): Promise<FastifyInstance> {
+/** The server of one studio, not yet listening. */
+export async function studioServer(setting: ServerSetting): Promise<FastifyInstance> {
   const studio = new Studio(setting);
   const streams = new EventStreams();
   const door = new Door(setting);
-  const app = fastify({
-    ...options,
+  const options: FastifyServerOptions & { https?: ServerSetting["certificate"] } = {
     trustProxy: false,
-    routerOptions: { maxParamLength: 200 },
     exposeHeadRoutes: false,
-  });
+    routerOptions: { maxParamLength: 200 },
+    ...(setting.certificate === null ? {} : { https: setting.certificate }),
+  };
+  const app = fastify(options);
   app.withTypeProvider<TypeBoxTypeProvider>();
   app.setValidatorCompiler(checkRequest);
   app.setSerializerCompiler(() => (answer) => JSON.stringify(answer));
@@ -67,6 +64,9 @@ export async function studioServer(
       await api.register(sessionRoutes(door));
       await api.register(studioCardRoute(studio));
       await api.register(recordRoutes(studio));
+      await api.register(settingsRoute(studio));
+      await api.register(pictureRoute(studio));
+      await api.register(sheetRoutes(studio));
       await api.register(wareCsvRoutes(studio));
       await api.register(archiveRoutes(studio));
       await api.register(backupRoutes(studio));

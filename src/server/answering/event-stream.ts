@@ -3,6 +3,8 @@ import type { FastifyReply } from "fastify";
 /** A browser that has so much unread is too slow, or asleep: it is let go and comes back by itself. */
 const MOST_UNREAD_BYTES = 4 * 1024 * 1024;
 const HEARTBEAT_MS = 20_000;
+/** A phone that went away without a word holds its line open; it is not waited for longer. */
+const LAST_WORD_MS = 1000;
 
 /** Server-sent events to one browser (WHATWG HTML, 9.2): JSON in each. */
 export interface EventStream {
@@ -46,7 +48,9 @@ export class EventStreams {
     const stream: EventStream = {
       send: (value) => write(`data: ${JSON.stringify(value)}\n\n`),
       end: () => {
-        if (!raw.writableEnded) raw.end();
+        if (raw.writableEnded) return;
+        raw.end();
+        setTimeout(() => raw.destroy(), LAST_WORD_MS).unref();
       },
     };
     this.#open.add(stream);

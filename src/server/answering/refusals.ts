@@ -19,6 +19,8 @@ const STATUS_OF: Readonly<Record<string, number>> = {
   "changed-since": 409,
   "still-in-use": 409,
   "store-busy": 409,
+  "nothing-to-undo": 409,
+  "nothing-to-redo": 409,
   "too-large": 413,
   "corrupt-row": 500,
 };

@@ -9,13 +9,13 @@ const ALWAYS_OPEN = new Set(["/api/session"]);
 
 /** Lets in who has given the passphrase; where none is asked, everybody. */
 export class Door {
-  readonly #setting: Pick<ServerSetting, "passphrase" | "encrypted" | "now">;
+  readonly #setting: Pick<ServerSetting, "passphrase" | "certificate" | "now">;
   readonly #sessions: Sessions | null;
   readonly #attempts = new Attempts();
   /** One hash at a time: each takes 128 MB. */
   #turn: Promise<unknown> = Promise.resolve();
 
-  constructor(setting: Pick<ServerSetting, "passphrase" | "encrypted" | "key" | "now">) {
+  constructor(setting: Pick<ServerSetting, "passphrase" | "certificate" | "key" | "now">) {
     this.#setting = setting;
     this.#sessions = setting.passphrase ? new Sessions(setting.key, setting.passphrase) : null;
   }
@@ -56,7 +56,7 @@ export class Door {
       path: "/",
       httpOnly: true,
       sameSite: "strict",
-      secure: this.#setting.encrypted,
+      secure: this.#setting.certificate !== null,
       maxAge: SESSION_DAYS * 24 * 60 * 60,
     });
     return 0;

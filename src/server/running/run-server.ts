@@ -1,10 +1,12 @@
 import { randomUUID } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import type { FastifyInstance } from "fastify";
 import { BadInput } from "../../measures/bad-input.ts";
 import { openStore } from "../../store/open-store.ts";
 import { LOOPBACK_HOSTS } from "../guarding/own-hosts.ts";
 import { hashPassphrase } from "../guarding/passphrase.ts";
+import type { ServerSetting } from "../server-setting.ts";
 import { studioServer } from "../studio-server.ts";
 import { keepDailyBackups } from "./daily-backup.ts";
 import { prepareDataFolder, serverKey, storeFile } from "./data-folder.ts";
@@ -19,6 +21,7 @@ export interface RunWish {
   /** Whether other machines of the home network may reach it; then a passphrase is needed. */
   readonly homeNetwork: boolean;
   readonly passphrase: string | null;
+  readonly certificate: ServerSetting["certificate"];
   readonly complain: (error: Error) => void;
 }
 
@@ -40,7 +43,8 @@ const packageFile = (path: string): string => fileURLToPath(new URL(`../../../${
  * @throws BadInput where the port is taken, the folder cannot be written, the passphrase is missing or too short
  */
 export async function runServer(wish: RunWish): Promise<RunningServer> {
-  const { homeNetwork, dataFolder, complain } = wish;
+  const { homeNetwork, dataFolder, certificate, complain } = wish;
+  const scheme = certificate === null ? "http" : "https";
   if (homeNetwork && wish.passphrase === null) throw noPassphrase();
   prepareDataFolder(dataFolder);
   const key = serverKey(dataFolder);
@@ -49,7 +53,7 @@ export async function runServer(wish: RunWish): Promise<RunningServer> {
   const now = (): string => new Date().toISOString();
   let port = wish.port;
   const homeAddresses = (): string[] =>
-    homeNetwork ? homeNetworkAddresses().map((host) => `http://${host}:${port}`) : [];
+    homeNetwork ? homeNetworkAddresses().map((host) => `${scheme}://${host}:${port}`) : [];
   try {
     const app = await studioServer({
       store,
@@ -58,18 +62,18 @@ export async function runServer(wish: RunWish): Promise<RunningServer> {
       webFolder: packageFile("dist/web"),
       key,
       passphrase,
-      encrypted: false,
+      certificate,
       hosts: () => [...LOOPBACK_HOSTS, ...(homeNetwork ? ownHosts() : [])],
       homeAddresses,
       now,
       newId: () => randomUUID(),
       complain,
     });
-    await listen(() => app.listen({ port, host: homeNetwork ? "0.0.0.0" : "127.0.0.1" }), port);
+    await listen(app, port, homeNetwork ? "0.0.0.0" : "127.0.0.1");
     port = (app.server.address() as { port: number }).port;
     const backups = keepDailyBackups(store, dataFolder, now, complain);
     return {
-      address: `http://localhost:${port}`,
+      address: `${scheme}://localhost:${port}`,
       homeAddresses: homeAddresses(),
       stop: async () => {
         await app.close();
@@ -83,17 +87,18 @@ export async function runServer(wish: RunWish): Promise<RunningServer> {
   }
 }
 
-async function listen(begin: () => Promise<unknown>, port: number): Promise<void> {
+async function listen(app: FastifyInstance, port: number, host: string): Promise<void> {
   try {
-    await begin();
+    await app.listen({ port, host });
   } catch (error) {
+    await app.close();
     const { code } = error as NodeJS.ErrnoException;
-    if (code !== "EADDRINUSE" && code !== "EACCES") throw error;
+    const why = { EADDRINUSE: "which is in use already", EACCES: "which only the system may use" }[code ?? ""];
+    if (why === undefined) throw error;
     throw new BadInput({
       code: "port-taken",
       path: "--port",
-      found:
-        code === "EACCES" ? `port ${port}, which only the system may use` : `port ${port}, which is in use already`,
+      found: `port ${port}, ${why}`,
       expected: `another, such as --port ${port + 1}; if Wareboard runs already, open http://localhost:${port} instead`,
     });
   }

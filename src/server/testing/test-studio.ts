@@ -52,7 +52,7 @@ export async function testStudio(
     webFolder: null,
     key,
     passphrase: wish.locked ? await hashPassphrase(PASSPHRASE, key) : null,
-    encrypted: false,
+    certificate: null,
     hosts: () => LOOPBACK_HOSTS,
     homeAddresses: () => [],
     now: () => new Date(timeMs++).toISOString(),
