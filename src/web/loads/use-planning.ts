@@ -47,5 +47,11 @@ export function usePlanning(loadId: string): Planning {
   };
 }
 
+/** Tells of any load whether it is being planned. */
+export function useIsPlanning(): (loadId: string) => boolean {
+  const running = useSyncExternalStore(subscribe, () => jobs.running());
+  return (loadId) => running.includes(loadId);
+}
+
 /** Starts planning a load outside any component: the load was made a moment ago. */
 export const beginPlanning = (wish: PlanWish): void => void jobs.plan(wish);

@@ -34,6 +34,7 @@ export class PlanningJobs {
   readonly #memory: PlanningMemory;
   readonly #jobs = new Map<string, Job>();
   readonly #listeners = new Set<() => void>();
+  #running: readonly string[] = [];
   onKept: KeptListener = () => {};
 
   constructor(server: PlanningServer, memory: PlanningMemory) {
@@ -44,6 +45,11 @@ export class PlanningJobs {
 
   stateOf(loadId: string): PlanningState {
     return this.#jobs.get(loadId)?.state ?? NOT_PLANNING;
+  }
+
+  /** The loads being planned; the same list until it is another. */
+  running(): readonly string[] {
+    return this.#running;
   }
 
   subscribe(listener: () => void): () => void {
@@ -125,6 +131,8 @@ export class PlanningJobs {
   }
 
   #told(): void {
+    const running = [...this.#jobs].filter(([, { state }]) => state.running).map(([loadId]) => loadId);
+    if (running.join(" ") !== this.#running.join(" ")) this.#running = running;
     for (const listener of this.#listeners) listener();
   }
 }
