@@ -43,6 +43,7 @@ const counted = (count: number, thing: string): string => `${count} ${thing}${co
 
 /** `100 mm` for three alike, `100 mm, 100 mm and 50 mm + 50 mm` otherwise. */
 function unlike(posts: readonly string[]): string {
+  if (posts.length === 0) return "none";
   const kinds = new Set(posts);
   return kinds.size === 1 ? `${[...kinds][0]}` : `${posts.slice(0, -1).join(", ")} and ${posts.at(-1)}`;
 }

@@ -1,6 +1,6 @@
 import { planOnWorkers } from "../workers/plan-on-workers.ts";
 import { type Command, printJson, printLines } from "./command.ts";
-import { readRequestFile, writeWholeFile } from "./files.ts";
+import { readPlanFile, readRequestFile, writeWholeFile } from "./files.ts";
 import { numberOption, unitsOption } from "./options.ts";
 import { planText } from "./plan-text.ts";
 import { terminalProgress } from "./progress.ts";
@@ -14,17 +14,20 @@ export const plan: Command = {
     out: { type: "string" },
     seconds: { type: "string" },
     seed: { type: "string" },
+    around: { type: "string" },
     units: { type: "string" },
   },
   optionHelp: {
     out: "write the plan (load-plan/1) to this file",
     seconds: "how long to look, at most (2)",
     seed: "the same seed tries the same things (1)",
+    around: "a plan (load-plan/1) in which all stays where it is; what else waits is packed beside it",
     units: "metric or inches, for what is printed",
   },
   examples: [
     "wareboard plan examples/first-load/request.json --out plan.json",
     "wareboard plan request.json --seconds 10 --seed 7 --json",
+    "wareboard plan request.json --around plan.json --out fuller.json",
   ],
   run: async (call) => {
     const path = call.words[0] as string;
@@ -32,8 +35,16 @@ export const plan: Command = {
     const seconds = numberOption(call, "seconds", { least: 0.05, most: 3600, otherwise: 2 });
     const seed = numberOption(call, "seed", { least: 0, most: 2 ** 31 - 1, whole: true, otherwise: 1 });
     const units = unitsOption(call);
+    const given = call.options.around;
+    const around =
+      typeof given === "string" ? ({ plan: readPlanFile(given, request), keep: "all", pins: [] } as const) : null;
     const progress = terminalProgress(call.json);
-    const outcome = await planOnWorkers(request, { seed, seconds, onProgress: progress.show }).finally(progress.clear);
+    const outcome = await planOnWorkers(request, {
+      seed,
+      seconds,
+      onProgress: progress.show,
+      ...(around ? { around } : {}),
+    }).finally(progress.clear);
     if (outcome.kind === "impossible") {
       if (call.json) printJson({ impossible: outcome.reasons });
       else printLines(["No load can be made of this:", ...outcome.reasons.map((reason) => `  ${reason.message}`)]);
