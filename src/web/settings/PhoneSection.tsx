@@ -1,0 +1,47 @@
+import { useMemo } from "react";
+import { renderSVG } from "uqr";
+import { useStudioCard } from "../studio/hooks.ts";
+import styles from "./PhoneSection.module.css";
+import { Section } from "./Section.tsx";
+
+/** How a phone in the home network gets here. */
+export function PhoneSection() {
+  const addresses = useStudioCard()?.homeAddresses ?? [];
+  return (
+    <Section title="On the phone">
+      {addresses.length === 0 ? <HowToOpen /> : addresses.map((each) => <Address key={each} address={each} />)}
+      {addresses.length > 0 && (
+        <p className={styles.soft}>
+          The phone must be in your home network. It is asked for the passphrase once. Where the address begins with
+          http, browsers keep no program on the phone: leave the page open while you load, and ticks wait there until
+          the network is back.
+        </p>
+      )}
+    </Section>
+  );
+}
+
+const HowToOpen = () => (
+  <>
+    <p>Only this machine can reach the studio now. To walk through a load at the kiln with your phone, start it with</p>
+    <pre className={styles.command}>npm start -- serve --home-network</pre>
+    <p className={styles.soft}>
+      It then asks every device for a passphrase, which is shown where it was started, and shows here what to point the
+      phone’s camera at.
+    </p>
+  </>
+);
+
+function Address({ address }: { readonly address: string }) {
+  const code = useMemo(() => `data:image/svg+xml,${encodeURIComponent(renderSVG(address, { border: 2 }))}`, [address]);
+  return (
+    <figure className={styles.address}>
+      <img src={code} alt={`Square code that opens ${address}`} width={168} height={168} />
+      <figcaption>
+        Point the phone’s camera here, or type
+        <br />
+        <a href={address}>{address}</a>
+      </figcaption>
+    </figure>
+  );
+}
