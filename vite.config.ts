@@ -1,10 +1,60 @@
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
+import { VitePWA } from "vite-plugin-pwa";
 
 // The application in the browser: src/web → dist/web, which the server hands out.
 export default defineConfig({
   root: "src/web",
   build: { outDir: "../../dist/web", emptyOutDir: true, target: "es2022", sourcemap: false },
-  plugins: [react()],
+  plugins: [react(), keptOnTheDevice()],
   server: { proxy: { "/api": "http://127.0.0.1:7420" } },
 });
+
+/**
+ * The program kept on the device, all of it, so that every screen opens without a network. What the studio says is kept
+ * by src/web/studio; here only pictures are, for they are large and never change.
+ */
+function keptOnTheDevice() {
+  return VitePWA({
+    filename: "sw.js",
+    // src/web/shell/keep-program.ts does it: the page runs no script that stands in the page.
+    injectRegister: null,
+    registerType: "prompt",
+    manifest: {
+      id: "/",
+      name: "Wareboard",
+      short_name: "Wareboard",
+      description: "Plans the loads of one small kiln.",
+      start_url: "/",
+      display: "standalone",
+      background_color: "#f5efe4",
+      theme_color: "#f5efe4",
+      icons: [
+        { src: "/icon-192.png", sizes: "192x192", type: "image/png" },
+        { src: "/icon-512.png", sizes: "512x512", type: "image/png" },
+        { src: "/icon-maskable-512.png", sizes: "512x512", type: "image/png", purpose: "maskable" },
+        { src: "/icon.svg", sizes: "any", type: "image/svg+xml" },
+      ],
+    },
+    workbox: {
+      globPatterns: ["**/*.{js,css,html,woff2,svg,png}"],
+      inlineWorkboxRuntime: true,
+      sourcemap: false,
+      navigateFallback: "/index.html",
+      navigateFallbackDenylist: [/^\/api\//],
+      maximumFileSizeToCacheInBytes: 4 * 1024 * 1024,
+      runtimeCaching: [
+        {
+          urlPattern: /\/api\/photos\/[^/]+\/picture$/,
+          handler: "CacheFirst",
+          method: "GET",
+          options: {
+            cacheName: "pictures",
+            cacheableResponse: { statuses: [200] },
+            expiration: { maxEntries: 400, purgeOnQuotaError: true },
+          },
+        },
+      ],
+    },
+  });
+}

@@ -14,9 +14,9 @@ export const ShelvesDrawing = () => (
     <path fill="var(--celadon)" d="M29 55c-3-4-5-9-5-14h22c0 5-2 10-5 14z" />
     <path
       fill="var(--clay)"
-      d="M53 55V40h13v15zM66 43h3.500a3 3 0 0 1 3 3v2a3 3 0 0 1-3 3H66v-2.200h3a1.300 1.300 0 0 0 1.300-1.300v-1a1.300 1.300 0 0 0-1.300-1.300h-3z"
+      d="M53 55V40h13v15zM66 43h3.5a3 3 0 0 1 3 3v2a3 3 0 0 1-3 3H66v-2.2h3a1.3 1.3 0 0 0 1.3-1.3v-1a1.3 1.3 0 0 0-1.3-1.3h-3z"
     />
     <path fill="var(--ochre)" d="M25 81c-2-2-3-4-3-7h25c0 3-1 5-3 7z" />
-    <path fill="var(--celadon)" d="M55 81c-4-5-4-10 0-14h2v-2.500h9V67h2c4 4 4 9 0 14z" />
+    <path fill="var(--celadon)" d="M55 81c-4-5-4-10 0-14h2v-2.5h9V67h2c4 4 4 9 0 14z" />
   </svg>
 );
