@@ -1,8 +1,9 @@
 // Prints the planner's table against both yardsticks and the bound, and stores it with date and machine: see README.md.
-// Run: npm run bench, or node benchmarks/run.ts [loads|rules|records …] [--seeds N] [--pieces N,N] [--seconds S]
+// Run: npm run bench, or node benchmarks/run.ts [loads|live|rules|records …] [--seeds N] [--pieces N,N] [--seconds S]
 //      [--threads N] [--random N] [--dry]
 
 import { parseArgs } from "node:util";
+import { type LivePlan, livePlan, livePlanRows } from "./live-plans.ts";
 import { packingRecords } from "./packing-records.ts";
 import { randomRules, randomRulesRows } from "./random-rules.ts";
 import { recordRows } from "./record-rows.ts";
@@ -31,6 +32,16 @@ const parts: Record<string, () => Promise<{ rows: Row[]; result: unknown }>> = {
       for (let seed = 1; seed <= seeds; seed++) loads.push(await singleLoad(seed, pieces, options));
     }
     return { rows: singleLoadRows(loads), result: { options, loads } };
+  },
+  live: async () => {
+    const plans: LivePlan[] = [];
+    for (const pieces of values.pieces.split(",").map(Number)) {
+      for (let seed = 1; seed <= seeds; seed++) {
+        const plan = await livePlan(seed, pieces, Number(values.seconds));
+        if (plan) plans.push(plan);
+      }
+    }
+    return { rows: livePlanRows(plans), result: { seeds, seconds: Number(values.seconds), plans } };
   },
   rules: async () => {
     const result = randomRules(Number(values.random));

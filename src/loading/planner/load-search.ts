@@ -39,6 +39,8 @@ export class LoadSearch {
   worth = 0;
   /** The best load met so far. */
   best: LoadSnapshot | null = null;
+  /** True once that load leaves out nothing that could stand on any of these levels: there is no better one. */
+  complete = false;
   readonly waiting: Int32Array;
   private readonly refused: Float64Array;
   private frame: Frame;
@@ -116,6 +118,9 @@ export class LoadSearch {
   noteBest(): boolean {
     if (this.best && this.worth <= this.best.worth + 1e-9) return false;
     this.best = this.snapshot();
+    this.complete = this.waiting.every(
+      (count, kind) => count === 0 || !this.levels.some((_, i) => this.admits(i, kind)),
+    );
     return true;
   }
 

@@ -237,6 +237,13 @@ describe("what a given plan must be", () => {
     expect(plan.levels).toEqual([FULL]);
   });
 
+  it("looks no further once nothing more could stand on these levels", () => {
+    const tall = { ...(HALVES.ware[1] as LoadRequest["ware"][number]), heightMm: 290 };
+    const asked = { ...request, ware: [...request.ware, tall] };
+    const given = { plan: withLevels(FULL), keep: "all", pins: [] } as const;
+    expect(planned(asked, given, Number.POSITIVE_INFINITY).plan.figures.pieces).toBe(2);
+  });
+
   it("says what stays out on levels that are given", () => {
     const tall = { ...(HALVES.ware[1] as LoadRequest["ware"][number]), heightMm: 290, count: 1 };
     const { plan } = planned({ ...request, ware: [tall] }, { plan: withLevels(FULL), keep: "all", pins: [] });

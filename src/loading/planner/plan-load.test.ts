@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { checkPlan } from "../checker/check-plan.ts";
+import type { LoadPlan } from "../load-plan.ts";
 import type { LoadRequest } from "../load-request.ts";
 import { readLoadRequest } from "../read-load-request.ts";
 import { randomRequest } from "../testing/random-requests.ts";
@@ -85,6 +86,23 @@ describe("planning a load", () => {
   it("stops at once when told to, with a load that keeps every rule", () => {
     const plan = planned(request([{ ...cup, count: 60 }]), { workLimit: 1e12, shouldStop: () => true });
     expect(countOf(plan, "cup")).toBeGreaterThan(0);
+  });
+
+  it("looks no further once everything is in, however long it might", () => {
+    const plan = planned(request([{ ...cup, count: 5 }]), { workLimit: Number.POSITIVE_INFINITY });
+    expect(plan.left).toEqual([]);
+  });
+
+  it("writes down each better load as it finds it, every one keeping the rules", () => {
+    const asked = request([{ ...cup, count: 40 }, { ...bowl, count: 20 }, vase]);
+    const told: { value: number; plan: () => LoadPlan }[] = [];
+    const plan = planned(asked, { onProgress: ({ value }, write) => told.push({ value, plan: write }) });
+    for (const { value, plan: write } of told) {
+      const early = write();
+      expect(early.figures.value).toBeCloseTo(value, 9);
+      expect(checkPlan(asked, early)).toEqual([]);
+    }
+    expect(plan.figures.value).toBeCloseTo(told.at(-1)?.value ?? 0, 9);
   });
 
   it("tells of each better load it finds", () => {

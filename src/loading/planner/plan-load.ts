@@ -76,10 +76,11 @@ export function planLoad(request: LoadRequest, options: PlanOptions): PlanOutcom
     return { kind: "planned", plan: writePlan(task, null, options.seed), pins: [] };
   }
   const chance = seededChance(options.seed);
-  const stop = (): boolean => options.shouldStop?.() ?? false;
   const searches: LoadSearch[] = [];
   let best: LoadSnapshot | null = null;
   let work = 0;
+  const everything = task.worth.reduce((sum, worth, kind) => sum + worth * (task.counts[kind] as number), 0);
+  const stop = (): boolean => (best && best.worth > everything * (1 - 1e-12)) || (options.shouldStop?.() ?? false);
   const offer = (search: LoadSearch): void => {
     const found = search.best;
     if (!found || (best && found.worth <= best.worth + 1e-9)) return;
@@ -99,7 +100,7 @@ export function planLoad(request: LoadRequest, options: PlanOptions): PlanOutcom
   if (searches.length === 0) return { kind: "impossible", reasons: whyImpossible(task) };
 
   const searchOn = (search: LoadSearch, until: number): void => {
-    while (work < until && !stop()) {
+    while (work < until && !search.complete && !stop()) {
       const before = search.work;
       const better = search.step();
       // A refused move costs a little too, or a full kiln would be searched for ever.
