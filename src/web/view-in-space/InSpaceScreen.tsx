@@ -1,11 +1,11 @@
 import { lazy, Suspense, useCallback, useId, useMemo, useState } from "react";
-import { Link, useParams } from "wouter";
+import { useParams } from "wouter";
 import { sceneOf } from "../../loading/checker/scene.ts";
 import type { LoadPlan } from "../../loading/load-plan.ts";
 import type { LoadRequest } from "../../loading/load-request.ts";
 import type { LoadRecord } from "../../studio/records/load-record.ts";
 import { wholeLoad } from "../loads/whole-load.ts";
-import { Empty, Page, Spinner } from "../parts/index.ts";
+import { Button, Empty, Page, Spinner } from "../parts/index.ts";
 import { useLoad } from "../studio/hooks.ts";
 import { canDrawInSpace } from "./can-draw.ts";
 import styles from "./InSpace.module.css";
@@ -26,7 +26,7 @@ export default function InSpaceScreen() {
         <Empty
           title="This load is gone"
           words="It was taken out meanwhile."
-          action={<Link href="/loads">All loads</Link>}
+          action={<Button href="/loads">All loads</Button>}
         />
       </Page>
     );
@@ -38,7 +38,7 @@ export default function InSpaceScreen() {
         <Empty
           title="Nothing stands in it yet"
           words="Plan the load first, or put pieces in by hand. Then it can be looked at from all around."
-          action={<Link href={`/loads/${id}`}>To the load</Link>}
+          action={<Button href={`/loads/${id}`}>To the load</Button>}
         />
       </Page>
     );
@@ -57,10 +57,9 @@ function LoadInSpace({ load, request, plan }: { load: LoadRecord; request: LoadR
   const pieces = scene.pieces.length;
   const chosenName = chosen && plan.levels[chosen.level]?.placements[chosen.placement]?.ware;
   const said = chosen && chosenName ? `${chosenName}, level ${chosen.level + 1}` : "Press a piece to see what it is.";
-  const back = <Link href={`/loads/${load.id}`}>Back to the drawings</Link>;
 
   return (
-    <Page title={`${load.name}, in space`} actions={back}>
+    <Page title={`${load.name}, in space`} back={{ href: `/loads/${load.id}`, label: "Back to the drawings" }}>
       <div className={styles.screen}>
         <section className={styles.stage} aria-label="The kiln in space">
           {draws ? (
@@ -103,7 +102,7 @@ function LoadInSpace({ load, request, plan }: { load: LoadRecord; request: LoadR
                 This browser does not draw in space: it has no WebGL, or it is switched off. Everything is in the
                 drawings too.
               </p>
-              {back}
+              <Button href={`/loads/${load.id}`}>To the drawings</Button>
             </div>
           )}
         </section>

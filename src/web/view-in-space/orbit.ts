@@ -10,7 +10,7 @@ export interface Orbit {
   readonly nearness: number;
 }
 
-export const FIRST_LOOK: Orbit = { turnDeg: -28, tiltDeg: 26, nearness: 1 };
+export const FIRST_LOOK: Orbit = { turnDeg: -28, tiltDeg: 26, nearness: 1.15 };
 
 const LOWEST_DEG = -10;
 const HIGHEST_DEG = 88;

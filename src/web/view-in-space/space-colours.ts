@@ -20,25 +20,30 @@ export function coloursOn(element: Element): SpaceColours {
   const style = getComputedStyle(element);
   const token = (name: string): Color => new Color(style.getPropertyValue(`--${name}`).trim() || "#888888");
   const mixed = (one: string, other: string, share: number): Color => token(one).lerp(token(other), share);
+  // Light comes from what is light: paper by day, ink in the dark look.
+  const light = lightness(token("raised")) > lightness(token("ink")) ? token("raised") : token("ink");
+  const paled = (name: string, share: number): Color => token(name).lerp(light, share);
   return {
-    sky: token("raised"),
-    under: mixed("line", "ink-soft", 0.4),
+    sky: light,
+    under: paled("line", 0.3),
     wall: mixed("line", "clay", 0.12),
     line: token("edge"),
-    shelf: mixed("sunken", "line", 0.5),
-    post: mixed("line", "ink-soft", 0.35),
+    shelf: mixed("line", "edge", 0.3),
+    post: mixed("line", "edge", 0.7),
     metal: token("ink-soft"),
     open: token("ochre"),
     chosen: token("clay"),
     kinds: [
-      mixed("celadon", "raised", 0.35),
-      mixed("ochre", "raised", 0.4),
-      mixed("ink-soft", "raised", 0.3),
-      mixed("celadon", "line", 0.55),
-      mixed("ochre", "line", 0.6),
-      mixed("edge", "raised", 0.55),
-      mixed("celadon", "ink-soft", 0.4),
-      mixed("ochre", "ink-soft", 0.45),
+      paled("celadon", 0.4),
+      paled("ochre", 0.45),
+      paled("ink-soft", 0.35),
+      paled("celadon", 0.72),
+      paled("ochre", 0.75),
+      paled("edge", 0.75),
+      mixed("celadon", "ink-soft", 0.35),
+      mixed("ochre", "edge", 0.4),
     ],
   };
 }
+
+const lightness = ({ r, g, b }: Color): number => 0.2126 * r + 0.7152 * g + 0.0722 * b;

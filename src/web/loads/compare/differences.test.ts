@@ -20,6 +20,7 @@ test("says what one takes and leaves beside the other", () => {
   expect(differenceInWords(one, other)).toBe("Takes the platter; leaves 3 × mug more and the lid.");
   expect(differenceInWords(other, one)).toBe("Takes 3 × mug more and the lid; leaves the platter.");
   expect(differenceInWords(plan(...times(2, "bowl")), plan())).toBe("Takes 2 × bowl.");
+  expect(differenceInWords(plan(...times(2, "bowl")), plan("bowl"))).toBe("Takes one more bowl.");
 });
 
 test("says so where only the places differ", () => {

@@ -11,7 +11,7 @@ export function takenBy(plan: LoadPlan): Map<string, number> {
 
 /**
  * What one load takes that another leaves, and the other way round, in words: "Takes the serving platter and 2 × tumbler
- * more; leaves 3 × breakfast mug." Names are hers, so they are neither bent nor guessed at.
+ * more; leaves one more breakfast mug." Names are hers, so they are neither bent nor guessed at.
  *
  * @param plan the one to be told
  * @param other the one it is held against
@@ -34,10 +34,10 @@ export function differenceInWords(plan: LoadPlan, other: LoadPlan): string {
   return `The same pieces on ${Math.abs(levels)} ${Math.abs(levels) === 1 ? "level" : "levels"} ${levels > 0 ? "more" : "fewer"}.`;
 }
 
-/** "the platter" where it is the only one; "2 × mug" where none stands in the other; "2 × mug more" else. */
+/** "the platter" where it is the only one; "2 × mug" where none stands in the other; else "2 × mug more". */
 function inWords(ware: string, more: number, fewer: number): string {
   if (fewer === 0) return more === 1 ? `the ${ware}` : `${more} × ${ware}`;
-  return `${more - fewer} × ${ware} more`;
+  return more - fewer === 1 ? `one more ${ware}` : `${more - fewer} × ${ware} more`;
 }
 
 const listed = (all: readonly string[]): string =>

@@ -108,7 +108,7 @@ function NewLoadForm({ offers, kilns, names, lastKiln, onClose }: NewLoadFormPro
     setError(null);
     const id = newId();
     try {
-      await command("make-load", { id, kilnId, name: name.trim(), ...countsOf(offer, choice) });
+      await command("make-load", { id, kilnId, name: name.trim(), ...countsOf(choice) });
     } catch (problem) {
       setError(problem);
       setBusy(false);

@@ -24,10 +24,8 @@ export function withCount(choice: Choice, id: string, count: number): Choice {
 
 export const chosenPieces = (choice: Choice): number => Object.values(choice).reduce((sum, count) => sum + count, 0);
 
-/** The choice as the command takes it: the batches, and counts where not all of a batch go in. */
-export function countsOf(offer: FiringOffer, choice: Choice): { wareIds: string[]; counts?: Record<string, number> } {
-  const whole = new Map([...offer.batches, ...offer.along].map(({ id, ware }) => [id, ware.count]));
-  const wareIds = Object.keys(choice);
-  const some = Object.entries(choice).filter(([id, count]) => whole.get(id) !== count);
-  return some.length === 0 ? { wareIds } : { wareIds, counts: Object.fromEntries(some) };
-}
+/** The choice as the command takes it: the batches, and how many of each. */
+export const countsOf = (choice: Choice): { wareIds: string[]; counts: Choice } => ({
+  wareIds: Object.keys(choice),
+  counts: choice,
+});

@@ -64,7 +64,7 @@ describe("which firings waiting ware asks for", () => {
   });
 
   test("finished ware, ware for no firing, and ware standing in the kiln wait for nothing", () => {
-    const standing = batch("in");
+    const standing = batch("in", { count: 2 });
     const ware = [
       standing,
       batch("done", { stage: "finished" }),
@@ -72,8 +72,11 @@ describe("which firings waiting ware asks for", () => {
       batch("waits"),
       batch("left"),
     ];
-    const busy = load("l", [standing, batch("left")], ["in"], { state: "loading" });
-    expect(waitingWare(ware, [busy]).map(({ id }) => id)).toEqual(["waits", "left"]);
+    const busy = load("l", [standing, batch("left")], ["in", "in", "left"], { state: "loading" });
+    expect(waitingWare(ware, [busy]).map(({ id, ware: { count } }) => [id, count])).toEqual([
+      ["waits", 6],
+      ["left", 5],
+    ]);
     expect(waitingWare(ware, [{ ...busy, state: "planned" }]).map(({ id }) => id)).toContain("in");
   });
 

@@ -22,19 +22,27 @@ export interface FiringOffer {
   readonly dueOn: string | null;
 }
 
-/** What waits for a firing: not finished, some left, and not in the kiln already. */
+/**
+ * What waits for a firing: not finished, and not in the kiln already. Of a batch half of which stands in the kiln, the
+ * other half waits: its count is what is left.
+ */
 export function waitingWare(ware: readonly WareRecord[], loads: readonly LoadRecord[]): WareRecord[] {
-  const inside = new Set(
-    loads
-      .filter(({ state }) => state === "loading" || state === "loaded" || state === "fired")
-      .flatMap(({ sources, plan }) => {
-        const standing = new Set(plan?.levels.flatMap(({ placements }) => placements.map((piece) => piece.ware)));
-        return sources.filter((source) => standing.has(source.ware)).map(({ wareId }) => wareId);
-      }),
-  );
-  return ware.filter(
-    (batch) => batch.stage !== "finished" && batch.firingKind !== null && batch.ware.count > 0 && !inside.has(batch.id),
-  );
+  const inside = new Map<string, number>();
+  for (const { state, sources, plan } of loads) {
+    if (state !== "loading" && state !== "loaded" && state !== "fired") continue;
+    const batchOf = new Map(sources.map((source) => [source.ware, source.wareId]));
+    for (const { placements } of plan?.levels ?? []) {
+      for (const piece of placements) {
+        const id = batchOf.get(piece.ware);
+        if (id !== undefined) inside.set(id, (inside.get(id) ?? 0) + 1);
+      }
+    }
+  }
+  return ware.flatMap((batch) => {
+    const count = batch.ware.count - (inside.get(batch.id) ?? 0);
+    if (batch.stage === "finished" || batch.firingKind === null || count <= 0) return [];
+    return [count === batch.ware.count ? batch : { ...batch, ware: { ...batch.ware, count } }];
+  });
 }
 
 /**
