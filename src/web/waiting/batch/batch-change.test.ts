@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { sampleBatch } from "../testing/sample-batches.ts";
 import { changeBetween, changed } from "./batch-change.ts";
-import { onReaching } from "./next-stage.ts";
+import { eachOnReaching, onReaching } from "./next-stage.ts";
 
 const cup = sampleBatch("cup", { cone: "6", glaze: "rust", handle: null }, { dueOn: "2026-12-01" });
 const { id: _, createdAt: __, changedAt: ___, ...batch } = cup;
@@ -45,5 +45,13 @@ describe("a batch that has come further", () => {
   test("glazed, keeps the cone it waited for; finished, waits for nothing", () => {
     expect(onReaching("glazed", cup, undefined)).toEqual({ stage: "glazed", firingKind: "glaze" });
     expect(onReaching("finished", cup, undefined)).toEqual({ stage: "finished", firingKind: null });
+  });
+
+  test("many at once: those that change alike are changed together", () => {
+    const records = [raw, { ...raw, id: "lid" }, { ...cup, id: "cup" }];
+    expect(eachOnReaching("bisque", records, [])).toEqual([
+      { ids: ["jar", "lid"], change: { stage: "bisque", firingKind: "glaze", ware: { cone: null } } },
+      { ids: ["cup"], change: { stage: "bisque", firingKind: "glaze" } },
+    ]);
   });
 });

@@ -26,3 +26,24 @@ export function onReaching(stage: NextStage, record: WareRecord, glaze: GlazeRec
   const only = cones && cones.coolest === cones.hottest ? cones.coolest : null;
   return { stage, firingKind, ware: { cone: only } };
 }
+
+/** The same for many batches: those that change alike together. */
+export function eachOnReaching(
+  stage: NextStage,
+  records: readonly WareRecord[],
+  glazes: readonly GlazeRecord[],
+): { ids: string[]; change: WareChange }[] {
+  const alike = new Map<string, { ids: string[]; change: WareChange }>();
+  for (const record of records) {
+    const change = onReaching(
+      stage,
+      record,
+      glazes.find(({ id }) => id === record.glazeId),
+    );
+    const key = JSON.stringify(change);
+    const others = alike.get(key) ?? { ids: [], change };
+    others.ids.push(record.id);
+    alike.set(key, others);
+  }
+  return [...alike.values()];
+}

@@ -13,9 +13,37 @@ describe("what can go into one firing", () => {
   ];
 
   test("is counted by kind and cone, what is late first; finished ware waits for none", () => {
-    expect(firingGroups(listed(ware, new Map([["cup", 5]])))).toEqual([
-      { kind: "glaze", cone: "6", ids: ["cup", "bowl"], pieces: 15, freePieces: 10, latePieces: 12, soonPieces: 3 },
-      { kind: "bisque", cone: "06", ids: ["jar"], pieces: 40, freePieces: 40, latePieces: 0, soonPieces: 0 },
+    expect(
+      firingGroups(
+        listed(
+          ware,
+          new Map([
+            ["cup", 5],
+            ["bowl", 3],
+          ]),
+        ),
+      ),
+    ).toEqual([
+      {
+        kind: "glaze",
+        cone: "6",
+        ids: ["cup", "bowl"],
+        freeIds: ["cup"],
+        pieces: 15,
+        freePieces: 7,
+        latePieces: 12,
+        soonPieces: 3,
+      },
+      {
+        kind: "bisque",
+        cone: "06",
+        ids: ["jar"],
+        freeIds: ["jar"],
+        pieces: 40,
+        freePieces: 40,
+        latePieces: 0,
+        soonPieces: 0,
+      },
     ]);
   });
 });

@@ -7,6 +7,8 @@ export interface FiringGroup {
   readonly kind: FiringKind | null;
   readonly cone: ConeName | null;
   readonly ids: readonly string[];
+  /** Those of which some stand in no load yet. */
+  readonly freeIds: readonly string[];
   readonly pieces: number;
   /** Pieces that stand in no load yet. */
   readonly freePieces: number;
@@ -17,13 +19,26 @@ export interface FiringGroup {
 
 /** What waits, by the firing it waits for: the one with most that is late first, then most due soon, then the fullest. */
 export function firingGroups(batches: readonly WaitingBatch[]): FiringGroup[] {
-  const groups = new Map<string, { -readonly [Field in keyof FiringGroup]: FiringGroup[Field] } & { ids: string[] }>();
+  const groups = new Map<
+    string,
+    { -readonly [Field in keyof FiringGroup]: FiringGroup[Field] } & { ids: string[]; freeIds: string[] }
+  >();
   for (const { record, kind, cone, due, inLoads } of batches) {
     if (record.stage === "finished") continue;
     const key = `${kind}/${cone}`;
-    const group = groups.get(key) ?? { kind, cone, ids: [], pieces: 0, freePieces: 0, latePieces: 0, soonPieces: 0 };
+    const group = groups.get(key) ?? {
+      kind,
+      cone,
+      ids: [],
+      freeIds: [],
+      pieces: 0,
+      freePieces: 0,
+      latePieces: 0,
+      soonPieces: 0,
+    };
     const { count } = record.ware;
     group.ids.push(record.id);
+    if (inLoads < count) group.freeIds.push(record.id);
     group.pieces += count;
     group.freePieces += Math.max(0, count - inLoads);
     if (due === "late") group.latePieces += count;
