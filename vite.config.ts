@@ -5,7 +5,14 @@ import { VitePWA } from "vite-plugin-pwa";
 // The application in the browser: src/web → dist/web, which the server hands out.
 export default defineConfig({
   root: "src/web",
-  build: { outDir: "../../dist/web", emptyOutDir: true, target: "es2022", sourcemap: false },
+  build: {
+    outDir: "../../dist/web",
+    emptyOutDir: true,
+    target: "es2022",
+    sourcemap: false,
+    // The view in space alone weighs this much, and is fetched when she asks for it.
+    chunkSizeWarningLimit: 650,
+  },
   plugins: [react(), keptOnTheDevice()],
   server: { proxy: { "/api": "http://127.0.0.1:7420" } },
 });

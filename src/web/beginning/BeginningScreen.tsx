@@ -35,7 +35,7 @@ export default function BeginningScreen() {
     }
   };
   return (
-    <Page title="A place for every pot">
+    <Page title="A place for every pot" isNarrow>
       <div className={styles.what}>
         <ShelvesDrawing />
         <p>

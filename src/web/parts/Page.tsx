@@ -19,10 +19,21 @@ export interface PageProps {
   readonly below?: ReactNode | undefined;
   /** Uses all the room there is, as an editor does. */
   readonly isFull?: boolean | undefined;
+  /** Stands in the middle of the window with little on it, as a first page does. */
+  readonly isNarrow?: boolean | undefined;
 }
 
 /** A screen: its title, its buttons, what is on it. */
-export function Page({ title, actions, children, undoScope, back, below, isFull = false }: PageProps) {
+export function Page({
+  title,
+  actions,
+  children,
+  undoScope,
+  back,
+  below,
+  isFull = false,
+  isNarrow = false,
+}: PageProps) {
   const { studioName } = useSettings();
   useEffect(() => {
     document.title = `${title} · ${studioName || "Wareboard"}`;
@@ -35,7 +46,7 @@ export function Page({ title, actions, children, undoScope, back, below, isFull 
     if (document.activeElement?.closest("main") === null) heading.current?.focus({ preventScroll: true });
   }, [title]);
   return (
-    <div className={isFull ? `${styles.page} ${styles.full}` : styles.page}>
+    <div className={`${styles.page} ${isFull ? styles.full : ""} ${isNarrow ? styles.narrow : ""}`}>
       <header className={styles.head}>
         <div className={styles.title}>
           {back && <IconButton label={back.label} icon={<BackIcon />} href={back.href} />}

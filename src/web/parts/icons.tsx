@@ -29,7 +29,7 @@ const path = (d: string) => drawing(<path d={d} />);
 
 /** Pots waiting on a ware board. */
 export const WaitingIcon = path(
-  "M2.5 19.5h19M5 19.5c-1.6-2-1.4-4.6 0-6.5h4c1.4 1.9 1.6 4.5 0 6.5M6 13V11h2v2M13 19.5c-1.2-1.2-1.7-3-1.8-5h9.6c-.1 2-.6 3.8-1.8 5",
+  "M2 19.5h20M5 19.5c-2.3-2.4-2.3-6.8.2-9.5h4.3c2.5 2.7 2.5 7.1.2 9.5M5.5 10V7.2h3.8V10M14.7 19.5c-1.3-1.5-2-3.8-2.1-6.5h8.9c-.1 2.7-.8 5-2.1 6.5",
 );
 /** Two levels between posts, something on each. */
 export const LoadIcon = path(
@@ -53,7 +53,9 @@ export const CloseIcon = path("M6 6l12 12M18 6L6 18");
 export const UndoIcon = path("M4 9h10.5a5.5 5.5 0 0 1 0 11H9M8 4.5L3.5 9 8 13.5");
 export const RedoIcon = path("M20 9H9.5a5.5 5.5 0 0 0 0 11H15M16 4.5l4.5 4.5-4.5 4.5");
 export const SearchIcon = path("M10.5 17a6.5 6.5 0 1 0 0-13 6.5 6.5 0 0 0 0 13zM15.5 15.5L21 21");
-export const MoreIcon = path("M5.5 12h.01M12 12h.01M18.5 12h.01");
+export const MoreIcon = path(
+  "M4.2 12a1.2 1.2 0 1 0 2.4 0a1.2 1.2 0 1 0-2.4 0M10.8 12a1.2 1.2 0 1 0 2.4 0a1.2 1.2 0 1 0-2.4 0M17.4 12a1.2 1.2 0 1 0 2.4 0a1.2 1.2 0 1 0-2.4 0",
+);
 export const EditIcon = path("M4 20l1-4.5L16 4.5l3.5 3.5L8.5 19zM13.5 7l3.5 3.5");
 export const CopyIcon = path("M8.5 8.5H20V20H8.5zM15.5 8.5V4H4v11.5h4.5");
 export const BinIcon = path("M4.5 7h15M9 7V4h6v3M6.5 7l1 13.5h9l1-13.5M10.5 11v6M13.5 11v6");

@@ -12,9 +12,9 @@ export function PhoneSection() {
       {addresses.length === 0 ? <HowToOpen /> : addresses.map((each) => <Address key={each} address={each} />)}
       {addresses.length > 0 && (
         <p className={styles.soft}>
-          The phone must be in your home network. It is asked for the passphrase once. Where the address begins with
-          http, browsers keep no program on the phone: leave the page open while you load, and ticks wait there until
-          the network is back.
+          The phone must be in your home network. It is asked for the passphrase once.
+          {addresses.some((each) => each.startsWith("http:")) &&
+            " Over plain http a phone cannot keep the program itself: leave the page open while you load, and ticks wait there until the network is back. Started with a certificate of yours (--certificate and --certificate-key), it opens without a network too."}
         </p>
       )}
     </Section>
@@ -23,11 +23,13 @@ export function PhoneSection() {
 
 const HowToOpen = () => (
   <>
-    <p>Only this machine can reach the studio now. To walk through a load at the kiln with your phone, start it with</p>
-    <pre className={styles.command}>npm start -- serve --home-network</pre>
+    <p>
+      Only this machine can reach the studio now. To walk through a load at the kiln with your phone, write a passphrase
+      of twelve letters or more into a file, here passphrase.txt, and start Wareboard with
+    </p>
+    <pre className={styles.command}>npm start -- --home-network --passphrase-file passphrase.txt</pre>
     <p className={styles.soft}>
-      It then asks every device for a passphrase, which is shown where it was started, and shows here what to point the
-      phone’s camera at.
+      Every device is then asked for the passphrase once, and here stands what to point the phone’s camera at.
     </p>
   </>
 );

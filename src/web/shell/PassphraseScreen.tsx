@@ -26,7 +26,7 @@ export function PassphraseScreen() {
   return (
     <main className={styles.door}>
       <Page title="The studio’s passphrase">
-        <p>It was shown where Wareboard was started. This device is asked once; then it knows the way in.</p>
+        <p>The one Wareboard was started with. This device is asked once; then it knows the way in.</p>
         <form className={styles.form} onSubmit={open}>
           <TextField
             label="Passphrase"
