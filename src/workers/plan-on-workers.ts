@@ -58,8 +58,14 @@ export async function planOnWorkers(request: LoadRequest, options: WorkersOption
   };
   if (options.signal?.aborted) stop();
   options.signal?.addEventListener("abort", stop);
+  // The bound waits for the first load: until then every core is for what she waits to see.
+  let tellFound = (): void => {};
+  const found = new Promise<void>((resolve) => {
+    tellFound = resolve;
+  });
   let mostValue = Number.NEGATIVE_INFINITY;
   const onProgress = (progress: PlanProgress): void => {
+    tellFound();
     if (progress.worth <= mostValue) return;
     mostValue = progress.worth;
     options.onProgress?.(progress);
@@ -75,7 +81,7 @@ export async function planOnWorkers(request: LoadRequest, options: WorkersOption
   const workers: Worker[] = [];
   try {
     const [valueBound, ...outcomes] = await Promise.all([
-      options.around ? null : boundOf(request, workers),
+      options.around ? null : found.then(() => boundOf(request, workers)),
       ...Array.from({ length: count }, (_, i) => {
         const task: PlanWorkerTask = {
           request,
@@ -89,7 +95,10 @@ export async function planOnWorkers(request: LoadRequest, options: WorkersOption
         };
         const worker = new Worker(workerFile("plan-worker"), { workerData: task });
         workers.push(worker);
-        return outcomeOf(worker, onProgress, onBetter);
+        return outcomeOf(worker, onProgress, onBetter).then((outcome) => {
+          tellFound();
+          return outcome;
+        });
       }),
     ]);
     return withBound(
