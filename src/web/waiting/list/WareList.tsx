@@ -111,8 +111,8 @@ export function WareList(props: WareListProps) {
           {chosen === 0 ? `Choose all ${batchesWords(batches.length)}` : `${chosen} of ${batches.length} chosen`}
         </Checkbox>
       </div>
-      {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table one moves in row by row is a grid (ARIA). */}
       <table
+        // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table one moves in row by row is a grid (ARIA).
         role="grid"
         aria-label="What waits"
         aria-multiselectable="true"
