@@ -64,3 +64,13 @@ async function started(dataFolder: string, port: number): Promise<[ChildProcess,
   });
   return [server, (JSON.parse(line) as { address: string }).address];
 }
+
+/** Begins a served studio with the demo. */
+export async function beginWithDemo(address: string): Promise<void> {
+  const answer = await fetch(`${address}/api/begin`, {
+    method: "POST",
+    headers: { "content-type": "application/json" },
+    body: JSON.stringify({ with: "demo" }),
+  });
+  if (!answer.ok) throw new Error(`The demo was refused: ${await answer.text()}`);
+}
