@@ -1,6 +1,6 @@
 import { UndoIcon } from "../parts/icons.tsx";
 import { Spinner } from "../parts/Spinner.tsx";
-import { useConnection, useHistory } from "../studio/hooks.ts";
+import { useConnection, useWholeHistory } from "../studio/hooks.ts";
 import styles from "./HistorySection.module.css";
 import { Section } from "./Section.tsx";
 import { dayAndTime } from "./when.ts";
@@ -9,7 +9,7 @@ const SHOWN = 30;
 
 /** What was done last, by whichever browser. */
 export function HistorySection() {
-  const history = useHistory();
+  const history = useWholeHistory();
   const connection = useConnection();
   return (
     <Section title="What was done">

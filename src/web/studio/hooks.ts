@@ -1,4 +1,4 @@
-import { useQuery } from "@tanstack/react-query";
+import { useQueries, useQuery } from "@tanstack/react-query";
 import { useMemo } from "react";
 import type { CommandAnswer, HistoryEntry, StudioCard } from "../../studio/api/contract.ts";
 import type { RecordOf } from "../../studio/records/all-kinds.ts";
@@ -69,10 +69,25 @@ export const useSettings = (): StudioSettings => useRead<StudioSettings>("settin
 /** The studio at a glance; undefined while it is read. */
 export const useStudioCard = (): StudioCard | undefined => useRead("studio");
 
-/** What was done, the newest first; in one scope, or everywhere. Undefined while it is read or the studio is away. */
-export function useHistory(scope?: string): readonly HistoryEntry[] | undefined {
-  const path = scope === undefined ? "history" : `history?scope=${encodeURIComponent(scope)}`;
-  return useQuery({ queryKey: ["history", scope ?? null], queryFn: () => read<HistoryEntry[]>(path, false) }).data;
+/** What was done in a scope, the newest first. Undefined while it is read or the studio is away. */
+export const useHistory = (scope: string): readonly HistoryEntry[] | undefined => useQuery(historyOf(scope)).data;
+
+const historyOf = (scope: string) => ({
+  queryKey: ["history", scope],
+  queryFn: () => read<HistoryEntry[]>(`history?scope=${encodeURIComponent(scope)}`, false),
+});
+
+/** Every scope but those of single loads. */
+const SCOPES = ["ware", "kilns", "materials", "loads", "notes", "photos", "settings"];
+const LOADS_LOOKED_AT = 8;
+
+/** What was done anywhere, the newest first; in single loads, only those changed last. Undefined as above. */
+export function useWholeHistory(): readonly HistoryEntry[] | undefined {
+  const loads = useLoads() ?? [];
+  const lately = [...loads].sort((a, b) => (a.changedAt < b.changedAt ? 1 : -1)).slice(0, LOADS_LOOKED_AT);
+  const lists = useQueries({ queries: [...SCOPES, ...lately.map(({ id }) => `load:${id}`)].map(historyOf) });
+  if (lists.some(({ data }) => data === undefined)) return undefined;
+  return lists.flatMap(({ data }) => data ?? []).sort((a, b) => (a.at < b.at ? 1 : -1));
 }
 
 export type GiveCommand = (

@@ -4,8 +4,9 @@ const SCOPE_OF_KIND: Readonly<Record<string, string>> = {
   "clay-body": "materials",
   glaze: "materials",
   load: "loads",
-  "load-ware": "loads",
   settings: "settings",
+  note: "notes",
+  photo: "photos",
 };
 
 /** Commands on one load that is there already: undone within that load. */
