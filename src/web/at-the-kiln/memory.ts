@@ -1,12 +1,12 @@
-import type { LoadPlan } from "../../loading/load-plan.ts";
 import { type AtTheKiln, nothingDone } from "./ticks.ts";
+import type { PlanLevels } from "./walk.ts";
 
 // What this device remembers of each load at the kiln. Kept at once, in a place that needs no network and no waiting.
 
 const keyOf = (loadId: string): string => `wareboard-at-the-kiln-${loadId}`;
 
 /** What is remembered of a load, or nothing done where nothing is or it cannot be read. */
-export function remembered(loadId: string, plan: LoadPlan, storage: Pick<Storage, "getItem">): AtTheKiln {
+export function remembered(loadId: string, plan: PlanLevels, storage: Pick<Storage, "getItem">): AtTheKiln {
   const fresh = nothingDone(plan);
   try {
     const kept: unknown = JSON.parse(storage.getItem(keyOf(loadId)) ?? "null");
@@ -32,7 +32,7 @@ const isObject = (value: unknown): value is Record<string, unknown> =>
 /** Written by this program; but a browser's storage is anybody's. */
 function isMemory(value: unknown): value is AtTheKiln {
   if (!isObject(value)) return false;
-  const { prints, done, waiting, here } = value;
+  const { prints, done, waiting, here, closedAt } = value;
   const isWaiting = (tick: unknown): boolean =>
     isObject(tick) && typeof tick.at === "string" && typeof tick.in === "boolean" && typeof tick.ware === "string";
   return (
@@ -42,6 +42,7 @@ function isMemory(value: unknown): value is AtTheKiln {
     Object.values(done).every((at) => typeof at === "string") &&
     isObject(waiting) &&
     Object.values(waiting).every(isWaiting) &&
-    (here === null || typeof here === "string")
+    (here === null || typeof here === "string") &&
+    (closedAt === null || typeof closedAt === "string")
   );
 }

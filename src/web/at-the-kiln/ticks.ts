@@ -1,6 +1,5 @@
-import type { LoadPlan } from "../../loading/load-plan.ts";
 import type { Tick } from "../../studio/records/load-record.ts";
-import { levelPrints, placeKey, type WalkStep } from "./walk.ts";
+import { levelPrints, type PlanLevels, placeKey, type WalkStep } from "./walk.ts";
 
 /** A tick set or taken back on this device, until the studio has it too. */
 export interface WaitingTick {
@@ -20,15 +19,30 @@ export interface AtTheKiln {
   readonly waiting: Readonly<Record<string, WaitingTick>>;
   /** The step she is at. */
   readonly here: string | null;
+  /** When she closed the lid; null until then. The studio is told as soon as it answers. */
+  readonly closedAt: string | null;
 }
 
 /** Nothing done yet. */
-export const nothingDone = (plan: LoadPlan): AtTheKiln => ({
+export const nothingDone = (plan: PlanLevels): AtTheKiln => ({
   prints: levelPrints(plan),
   done: {},
   waiting: {},
   here: null,
+  closedAt: null,
 });
+
+/** The studio's ticks after some were set or taken back: of two about one place the later counts. */
+export function ticksAfter(ticks: readonly Tick[], changes: readonly (Tick & { readonly in: boolean })[]): Tick[] {
+  const kept = new Map(ticks.map((tick) => [placeKey(tick.level, tick.placement), tick]));
+  for (const { level, placement, at, in: isIn } of changes) {
+    const key = placeKey(level, placement);
+    if ((kept.get(key)?.at ?? "") > at) continue;
+    if (isIn) kept.set(key, { level, placement, at });
+    else kept.delete(key);
+  }
+  return [...kept.values()];
+}
 
 /** Every step that is done: the studio's ticks, with this device's later ones over them. */
 export function doneSteps(steps: readonly WalkStep[], ticks: readonly Tick[], memory: AtTheKiln): Set<string> {
@@ -72,8 +86,12 @@ export function progressOf(steps: readonly WalkStep[], done: ReadonlySet<string>
   };
 }
 
+/** Where she is when she is past the last step: at the lid. */
+export const AT_THE_LID = "the lid";
+
 /** Where to begin or go on: where she was, else the first thing not done, else the end. */
 export function stepToShow(steps: readonly WalkStep[], done: ReadonlySet<string>, here: string | null): number {
+  if (here === AT_THE_LID) return steps.length;
   const remembered = steps.findIndex(({ key }) => key === here);
   if (remembered >= 0) return remembered;
   const open = steps.findIndex(({ key }) => !done.has(key));
@@ -81,7 +99,7 @@ export function stepToShow(steps: readonly WalkStep[], done: ReadonlySet<string>
 }
 
 /** The levels, from 1, that are planned differently from when she last looked; null where none is. */
-export function changedLevels(plan: LoadPlan, memory: AtTheKiln): number[] | null {
+export function changedLevels(plan: PlanLevels, memory: AtTheKiln): number[] | null {
   const now = levelPrints(plan);
   const count = Math.max(now.length, memory.prints.length);
   const changed = Array.from({ length: count }, (_, i) => i).filter((i) => now[i] !== memory.prints[i]);

@@ -4,7 +4,16 @@ import type { LoadRequest } from "../../loading/load-request.ts";
 import { loadingStages } from "../../sheets/loading-steps.ts";
 import { sheetLoad } from "../../sheets/sheet-load.ts";
 import { handMadeLoad } from "../../sheets/testing/sheet-cases.ts";
-import { changedLevels, doneSteps, nothingDone, progressOf, settle, stepToShow } from "./ticks.ts";
+import {
+  AT_THE_LID,
+  changedLevels,
+  doneSteps,
+  nothingDone,
+  progressOf,
+  settle,
+  stepToShow,
+  ticksAfter,
+} from "./ticks.ts";
 import { loadingWalk, pieceWords, type WalkStep } from "./walk.ts";
 
 const { request, plan } = handMadeLoad();
@@ -87,6 +96,17 @@ describe("ticks", () => {
     expect(progressOf(steps, done)).toMatchObject({ piecesIn: 2, pieces: 7, allIn: false, allDone: false });
   });
 
+  test("shown before the studio answers: set, taken back, and an older one than is there changes nothing", () => {
+    const kept = [ticked(0, 0, 4), ticked(1, 1, 4)];
+    const change = (placement: number, minute: number, isIn: boolean) => ({
+      ...ticked(0, placement, minute),
+      in: isIn,
+    });
+    expect(ticksAfter(kept, [change(1, 5, true)])).toEqual([...kept, ticked(0, 1, 5)]);
+    expect(ticksAfter(kept, [change(0, 5, false)])).toEqual([kept[1]]);
+    expect(ticksAfter(kept, [change(0, 3, false)])).toEqual(kept);
+  });
+
   test("about a piece that no longer stands at its place are not counted", () => {
     const waiting = { "0.1": { at: at(5), in: true, ware: "teapot" } };
     expect(doneSteps(steps, [], { ...memory, waiting }).has("0.1")).toBe(false);
@@ -113,6 +133,7 @@ describe("where she goes on", () => {
     expect(stepToShow(steps, done, null)).toBe(3);
     expect(stepToShow(steps, done, steps[1]?.key ?? null)).toBe(1);
     expect(stepToShow(steps, done, "gone")).toBe(3);
+    expect(stepToShow(steps, done, AT_THE_LID)).toBe(steps.length);
     expect(stepToShow(steps, new Set(steps.map(({ key }) => key)), null)).toBe(steps.length);
     expect(stepToShow(steps, doneSteps(steps, [], memory), null)).toBe(0);
   });

@@ -1,4 +1,4 @@
-import type { Level, LoadPlan } from "../../loading/load-plan.ts";
+import type { Level } from "../../loading/load-plan.ts";
 import type { LengthUnits } from "../../measures/length.ts";
 import { formatLength } from "../../measures/length.ts";
 import { loadingStages } from "../../sheets/loading-steps.ts";
@@ -68,8 +68,13 @@ export const placeKey = (level: number, placement: number): string => `${level}.
 
 const builtOf = ({ placements: _, ...built }: Level): Omit<Level, "placements"> => built;
 
+/** As much of a plan as is compared. */
+export interface PlanLevels {
+  readonly levels: readonly Level[];
+}
+
 /** One mark for each level of a plan: another mark, another level. */
-export const levelPrints = (plan: LoadPlan): string[] => plan.levels.map((level) => fingerprint(level));
+export const levelPrints = (plan: PlanLevels): string[] => plan.levels.map((level) => fingerprint(level));
 
 /** Where a piece goes, as short lines to read at arm's length. */
 export function pieceWords({ piece, direction, insideMm, handle, spout }: NumberedPiece, units: LengthUnits): string[] {

@@ -9,7 +9,7 @@ import { KilnPicture } from "./drawing/KilnPicture.tsx";
 import { problemAt } from "./field-problem.ts";
 import { kilnFromMeasures } from "./from-measures.ts";
 import { draftFault, freeName, type KilnDraft } from "./kiln-draft.ts";
-import { chamberText, volumeText } from "./kiln-words.ts";
+import { aboutVolumeText, chamberText, volumeText } from "./kiln-words.ts";
 
 interface AddKilnDialogProps {
   readonly isOpen: boolean;
@@ -58,7 +58,7 @@ function ReadyMade(props: AddKilnDialogProps & { readonly onMeasures: () => void
               </span>
               <span>
                 <strong>
-                  {each.words}, about {volumeText(each.kiln.chamber, units)}
+                  {each.words}, {aboutVolumeText(each.kiln.chamber, units)}
                 </strong>
                 <small>{chamberText(each.kiln.chamber, units)}</small>
               </span>

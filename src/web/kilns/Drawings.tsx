@@ -36,7 +36,7 @@ export function Drawings({ draft, units, change, selected, onSelect, view, onVie
         </figure>
         <figure className={`${styles.figure} ${hidden("front")}`}>
           <SideDrawing kiln={draft.kiln} units={units} selected={selected} onSelect={onSelect} onMove={move} />
-          <figcaption>From the front. Dashed: in the wall toward you.</figcaption>
+          <figcaption>From the front, cut open.</figcaption>
         </figure>
       </div>
       <p className={styles.hint}>Drag a probe or spyhole, or move it with the arrow keys.</p>

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { Chamber } from "../../kiln/chamber.ts";
 import type { Shelf } from "../../kiln/furniture.ts";
 import { readyMadeKiln } from "../../kiln/ready-made-kilns.ts";
-import { chamberText, fitWords, inUseWords, shelvesText, volumeText } from "./kiln-words.ts";
+import { aboutVolumeText, chamberText, fitWords, inUseWords, shelvesText, volumeText } from "./kiln-words.ts";
 import { shelfFit } from "./shelf-fit.ts";
 
 const eight: Chamber = { shape: "polygon", sides: 8, acrossFlatsMm: 390, depthMm: 450 };
@@ -13,6 +13,19 @@ test("a volume is said in her units: a box a foot each way is one cubic foot", (
   expect(volumeText(foot, "metric")).toBe("28 litres");
   expect(volumeText(eight, "metric")).toBe("57 litres");
   expect(volumeText(eight, "inches")).toBe("2 cubic feet");
+});
+
+test("a ready-made size is said roundly", () => {
+  const about = (id: string, units: "metric" | "inches") => aboutVolumeText(readyMadeKiln(id)!.kiln.chamber, units);
+  expect(["eight-sided", "square-front", "ten-sided"].map((id) => about(id, "metric"))).toEqual([
+    "about 57 litres",
+    "about 100 litres",
+    "about 200 litres",
+  ]);
+  expect(["eight-sided", "ten-sided"].map((id) => about(id, "inches"))).toEqual([
+    "about 2 cubic feet",
+    "about 7 cubic feet",
+  ]);
 });
 
 test("a chamber is said by its shape and measures", () => {

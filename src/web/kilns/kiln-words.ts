@@ -16,6 +16,15 @@ export function volumeText(chamber: Chamber, units: LengthUnits): string {
   return `${feet} cubic ${feet === 1 ? "foot" : "feet"}`;
 }
 
+/** The same, rounded as people say it of a size: `about 200 litres`, `about 7 cubic feet`. */
+export function aboutVolumeText(chamber: Chamber, units: LengthUnits): string {
+  const litres = chamberVolumeLitres(chamber);
+  if (units === "metric") return `about ${litres < 100 ? Math.round(litres) : Math.round(litres / 10) * 10} litres`;
+  const feet = litres / LITRES_PER_CUBIC_FOOT;
+  const rounded = feet < 3 ? Math.round(feet * 10) / 10 : Math.round(feet * 2) / 2;
+  return `about ${rounded} cubic ${rounded === 1 ? "foot" : "feet"}`;
+}
+
 /** `Eight-sided, 390 mm across, 450 mm deep`. */
 export function chamberText(chamber: Chamber, units: LengthUnits): string {
   const deep = `${formatLength(chamber.depthMm, units)} deep`;

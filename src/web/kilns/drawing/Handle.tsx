@@ -14,7 +14,9 @@ interface HandleProps {
   readonly value: number;
   readonly min: number;
   readonly max: number;
-  readonly onSelect: () => void;
+  readonly onFocus: () => void;
+  /** Mouse or finger is down on it. */
+  readonly onGrab: () => void;
   /** The finger is there, in the drawing's millimetres. */
   readonly onDrag: (x: number, y: number) => void;
   readonly onKey: (turnDeg: number, upMm: number) => void;
@@ -23,7 +25,7 @@ interface HandleProps {
 
 /** Something in a drawing that is dragged by mouse or finger, or moved with the arrow keys. */
 export function Handle(props: HandleProps) {
-  const { frame, x, y, selected, label, value, valueText, min, max, onSelect, onDrag, onKey, children } = props;
+  const { frame, x, y, selected, label, value, valueText, min, max, onFocus, onGrab, onDrag, onKey, children } = props;
   const held = useRef<{ id: number; dx: number; dy: number } | null>(null);
 
   const down = (event: PointerEvent<SVGGElement>) => {
@@ -31,7 +33,7 @@ export function Handle(props: HandleProps) {
     event.currentTarget.setPointerCapture(event.pointerId);
     const at = placeIn(event);
     held.current = { id: event.pointerId, dx: x - at.x, dy: y - at.y };
-    onSelect();
+    onGrab();
   };
   const move = (event: PointerEvent<SVGGElement>) => {
     if (held.current?.id !== event.pointerId) return;
@@ -58,7 +60,7 @@ export function Handle(props: HandleProps) {
       aria-valuemin={min}
       aria-valuemax={max}
       aria-valuetext={valueText}
-      onFocus={onSelect}
+      onFocus={onFocus}
       onPointerDown={down}
       onPointerMove={move}
       onPointerUp={up}

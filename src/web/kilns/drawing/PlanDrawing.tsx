@@ -1,4 +1,4 @@
-import type { ReactNode } from "react";
+import { type ReactNode, useRef } from "react";
 import { chamberRegion } from "../../../kiln/convex-region.ts";
 import type { KilnFile, Probe, Spyhole } from "../../../kiln/kiln.ts";
 import { probeLine, spyholeMouth } from "../../../kiln/wall-fittings.ts";
@@ -23,6 +23,7 @@ interface PlanDrawingProps {
 /** The kiln from above: its wall, and what sticks through it, to be dragged round it. */
 export function PlanDrawing({ kiln, selected, onSelect, onMove, children }: PlanDrawingProps) {
   const frame = frameOf(kiln.chamber);
+  const grabbed = useRef<Fitting | null>(null);
   return (
     // biome-ignore lint/a11y/useSemanticElements: a drawing cannot be a fieldset
     <svg className={styles.drawing} viewBox={planBox(frame)} role="group" aria-label="The kiln from above">
@@ -32,6 +33,8 @@ export function PlanDrawing({ kiln, selected, onSelect, onMove, children }: Plan
       {fittingsOf(kiln).map((fitting) => {
         const thing = fittingOf(kiln, fitting) as Probe | Spyhole;
         const { x, y } = wallMiddle(kiln, thing, frame);
+        // Two one above the other look like one from above: the finger has the one that was chosen.
+        const hand = selected && isOver(kiln, selected, thing, frame) ? selected : fitting;
         return (
           <Handle
             key={`${fitting.kind}${fitting.index}`}
@@ -44,10 +47,14 @@ export function PlanDrawing({ kiln, selected, onSelect, onMove, children }: Plan
             valueText={directionText(thing.angleDeg)}
             min={0}
             max={359}
-            onSelect={() => onSelect(fitting)}
+            onFocus={() => onSelect(fitting)}
+            onGrab={() => {
+              grabbed.current = hand;
+              onSelect(hand);
+            }}
             onDrag={(dragX, dragY) => {
               const angleDeg = draggedAngleDeg(dragX, -dragY);
-              if (angleDeg !== null) onMove(fitting, { angleDeg });
+              if (angleDeg !== null) onMove(grabbed.current ?? fitting, { angleDeg });
             }}
             onKey={(turnDeg, upMm) => onMove(fitting, { angleDeg: thing.angleDeg + turnDeg + Math.sign(upMm) })}
           >
@@ -102,7 +109,15 @@ function wallMiddle(kiln: KilnFile, thing: Probe | Spyhole, frame: Frame): { x: 
   return { x: x * out, y: -y * out };
 }
 
-function Hours({ frame }: { frame: Frame }) {
+function isOver(kiln: KilnFile, selected: Fitting, thing: Probe | Spyhole, frame: Frame): boolean {
+  const other = fittingOf(kiln, selected);
+  if (!other) return false;
+  const [a, b] = [wallMiddle(kiln, other, frame), wallMiddle(kiln, thing, frame)];
+  return Math.hypot(a.x - b.x, a.y - b.y) < frame.finger / 2;
+}
+
+/** The hours round the plan. */
+export function Hours({ frame }: { frame: Frame }) {
   const x = frame.reachX + frame.wall + frame.letter * 0.8;
   const y = frame.reachY + frame.wall + frame.letter * 0.8;
   const hours: [string, number, number][] = [

@@ -19,7 +19,7 @@ export function PostsRow({ posts, units }: { posts: readonly Post[]; units: Leng
     <svg
       className={styles.row}
       viewBox={`-4 ${-tallest - LETTER_MM * 1.6} ${width + 8} ${tallest + LETTER_MM * 3.4}`}
-      style={{ maxWidth: `${(width + 8) * 1.35}px` }}
+      style={{ maxWidth: `${(width + 8) * 0.95}px` }}
       role="img"
       aria-label={`Posts to scale: ${words}`}
     >

@@ -39,7 +39,8 @@ export function SideDrawing({ kiln, units, selected, onSelect, onMove }: SideDra
             valueText={`${formatLength(thing.heightMm, units)} above the floor`}
             min={0}
             max={Math.round(frame.depthMm)}
-            onSelect={() => onSelect(fitting)}
+            onFocus={() => onSelect(fitting)}
+            onGrab={() => onSelect(fitting)}
             onDrag={(_, y) => onMove(fitting, { heightMm: draggedHeightMm(-y, frame.depthMm, units === "inches") })}
             onKey={(turnDeg, upMm) => onMove(fitting, { heightMm: thing.heightMm + upMm - 5 * Math.sign(turnDeg) })}
           >
@@ -87,7 +88,7 @@ export function CutWalls({ frame }: { frame: Frame }) {
   );
 }
 
-/** A probe or spyhole from the front; dashed where it is in the wall cut away. */
+/** A probe or spyhole from the front. */
 export function FittingFromFront({ kiln, thing, frame }: { kiln: KilnFile; thing: Probe | Spyhole; frame: Frame }) {
   const y = -thing.heightMm;
   if ("reachMm" in thing) {
@@ -103,18 +104,16 @@ export function FittingFromFront({ kiln, thing, frame }: { kiln: KilnFile; thing
     );
   }
   const mouth = spyholeMouth(kiln.chamber, thing);
-  const high = Math.max(mouth.radiusMm, frame.letter * 0.28);
+  const high = Math.max(mouth.radiusMm, frame.letter * 0.36);
   const wide = Math.max(high * Math.abs(mouth.ny), frame.letter * 0.12);
-  const inFront = mouth.y < -1e-6;
   return (
     <ellipse
-      className={`${thing.open ? styles.hole : styles.plug} ${inFront ? styles.front : ""}`}
+      className={thing.open ? styles.hole : styles.plug}
       cx={mouth.x}
       cy={y}
       rx={wide}
       ry={high}
       strokeWidth={frame.letter * 0.07}
-      style={inFront ? { strokeDasharray: `${frame.letter * 0.22} ${frame.letter * 0.16}` } : undefined}
     />
   );
 }
