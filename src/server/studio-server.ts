@@ -11,11 +11,18 @@ import { CONTENT_POLICY } from "./guarding/content-policy.ts";
 import { Door } from "./guarding/door.ts";
 import { answerOwnHosts } from "./guarding/own-hosts.ts";
 import { refuseOtherSites } from "./guarding/same-site.ts";
+import { planAndKeep } from "./planning/do-plan-job.ts";
+import { PlanJobs } from "./planning/plan-jobs.ts";
 import { archiveRoutes } from "./routes/archive.ts";
 import { backupRoutes } from "./routes/backups.ts";
+import { beginRoute } from "./routes/begin.ts";
+import { commandRoutes } from "./routes/commands.ts";
 import { eventRoutes } from "./routes/events.ts";
+import { historyRoutes } from "./routes/history.ts";
 import { describeRoutes, openApiRoute } from "./routes/openapi.ts";
 import { pictureRoute } from "./routes/photo-pictures.ts";
+import { photoRoute } from "./routes/photos.ts";
+import { planRoutes } from "./routes/plans.ts";
 import { recordRoutes } from "./routes/records.ts";
 import { sessionRoutes } from "./routes/session.ts";
 import { settingsRoute } from "./routes/settings.ts";
@@ -35,6 +42,7 @@ export async function studioServer(setting: ServerSetting): Promise<FastifyInsta
   const studio = new Studio(setting);
   const streams = new EventStreams();
   const door = new Door(setting);
+  const jobs = new PlanJobs(setting.newId, planAndKeep(studio, setting.complain));
   const options: FastifyServerOptions & { https?: ServerSetting["certificate"] } = {
     trustProxy: false,
     exposeHeadRoutes: false,
@@ -63,8 +71,13 @@ export async function studioServer(setting: ServerSetting): Promise<FastifyInsta
       door.guard(api);
       await api.register(sessionRoutes(door));
       await api.register(studioCardRoute(studio));
+      await api.register(beginRoute(studio));
       await api.register(recordRoutes(studio));
       await api.register(settingsRoute(studio));
+      await api.register(commandRoutes(studio));
+      await api.register(historyRoutes(studio));
+      await api.register(planRoutes(studio, jobs, streams));
+      await api.register(photoRoute(studio));
       await api.register(pictureRoute(studio));
       await api.register(sheetRoutes(studio));
       await api.register(wareCsvRoutes(studio));
@@ -76,7 +89,10 @@ export async function studioServer(setting: ServerSetting): Promise<FastifyInsta
     { prefix: "/api" },
   );
   await handOutFiles(app, setting.webFolder);
-  app.addHook("preClose", async () => streams.endAll());
+  app.addHook("preClose", async () => {
+    await jobs.close();
+    streams.endAll();
+  });
   await app.ready();
   return app;
 }

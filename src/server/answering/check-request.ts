@@ -20,3 +20,7 @@ export const checkRequest: FastifySchemaCompiler<TSchema> = ({ schema }) => {
     }
   };
 };
+
+/** The same where the body is bytes, of which a schema says nothing. */
+export const checkAllButBody: FastifySchemaCompiler<TSchema> = (part) =>
+  part.httpPart === "body" ? (value: unknown) => ({ value }) : checkRequest(part);

@@ -1,5 +1,5 @@
 import type { FastifyError, FastifyInstance } from "fastify";
-import { BadInput, type BadInputFacts } from "../../measures/bad-input.ts";
+import { BadInput, type BadInputFacts, shown } from "../../measures/bad-input.ts";
 import type { ErrorAnswer } from "../../studio/api/contract.ts";
 
 /** What the server refuses itself: bad input that is answered with another status than 400. */
@@ -15,6 +15,7 @@ export class Refusal extends BadInput {
 
 const STATUS_OF: Readonly<Record<string, number>> = {
   "unknown-record": 404,
+  "unknown-command": 404,
   "id-taken": 409,
   "changed-since": 409,
   "still-in-use": 409,
@@ -46,6 +47,10 @@ const FRAMEWORK_REFUSALS: Readonly<Record<string, BadInputFacts>> = {
     expected: "the whole body",
   },
 };
+
+/** What a route that takes bytes of some kind says to anything else. */
+export const wrongContentType = (found: string | undefined, expected: string): Refusal =>
+  new Refusal(415, { code: "wrong-content-type", path: "content-type", found: shown(found), expected });
 
 /** Sends every error in one shape, with no stack in it. */
 export function answerErrors(app: FastifyInstance, complain: (error: Error) => void): void {

@@ -51,6 +51,8 @@ describe("who is answered", () => {
       expect([type, answer.statusCode]).toEqual([type, 415]);
     }
     expect((await change({})).statusCode).toBe(415);
+    // A page's own question that has no body needs none.
+    expect((await change({ origin: "http://localhost:7420" })).statusCode).toBe(200);
   });
 
   test("the studio's own page, and a program that is no browser, may", async () => {

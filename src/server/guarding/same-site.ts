@@ -18,6 +18,8 @@ export function refuseOtherSites(app: FastifyInstance): void {
     if (origin !== undefined && !isOwn(request, origin)) throw otherSite(`a request from "${origin.slice(0, 80)}"`);
     const content = request.headers["content-type"];
     if (!HAS_BODY.has(request.method) || CONTENT.test(content ?? "")) return;
+    // A question without a body has no type; then only a browser's own word will do.
+    if (content === undefined && (site !== undefined || origin !== undefined)) return;
     throw new Refusal(415, {
       code: "wrong-content-type",
       path: "content-type",

@@ -1,8 +1,5 @@
 import type { PlanEvent } from "../../studio/api/contract.ts";
 
-/** Between two plans told: often enough to look alive, seldom enough for a phone. */
-const BETWEEN_MS = 200;
-
 type Listener = (event: PlanEvent) => void;
 
 /**
@@ -16,8 +13,6 @@ export class PlanJob {
   readonly #aborted = new AbortController();
   #latest: PlanEvent | null = null;
   #end: PlanEvent | null = null;
-  #timer: NodeJS.Timeout | null = null;
-  #toldAtMs = 0;
 
   constructor(id: string, loadId: string) {
     this.id = id;
@@ -37,21 +32,18 @@ export class PlanJob {
     this.#aborted.abort();
   }
 
-  /** A better plan was found. Of several in quick succession the last is told. */
   better(event: Extract<PlanEvent, { kind: "better" }>): void {
     if (this.#end) return;
     this.#latest = event;
-    const soonMs = this.#toldAtMs + BETWEEN_MS - performance.now();
-    if (soonMs <= 0) this.#tellLatest();
-    else this.#timer ??= setTimeout(() => this.#tellLatest(), soonMs);
+    this.#tell(event);
   }
 
   /** It is over. After this it says no more. */
   end(event: PlanEvent): void {
     if (this.#end) return;
-    if (this.#timer) this.#tellLatest();
     this.#end = event;
     this.#tell(event);
+    this.#listeners.clear();
   }
 
   /** @returns what ends the listening */
@@ -62,13 +54,6 @@ export class PlanJob {
     return () => {
       this.#listeners.delete(listener);
     };
-  }
-
-  #tellLatest(): void {
-    if (this.#timer) clearTimeout(this.#timer);
-    this.#timer = null;
-    this.#toldAtMs = performance.now();
-    if (this.#latest) this.#tell(this.#latest);
   }
 
   #tell(event: PlanEvent): void {

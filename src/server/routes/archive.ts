@@ -1,4 +1,4 @@
-import type { Readable } from "node:stream";
+import { Readable } from "node:stream";
 import type { FastifyPluginAsyncTypebox } from "@fastify/type-provider-typebox";
 import { Type } from "typebox";
 import { MOST_ARCHIVE_BYTES } from "../../store/archive/archive-format.ts";
@@ -6,7 +6,9 @@ import { writeArchive } from "../../store/archive/write-archive.ts";
 import { restoreBackup } from "../../store/backups.ts";
 import { answers, ErrorShape } from "../answering/answers.ts";
 import { refuseLongUpload, withArrived } from "../answering/arriving-file.ts";
+import { checkAllButBody } from "../answering/check-request.ts";
 import { nameFile } from "../answering/file-answer.ts";
+import { wrongContentType } from "../answering/refusals.ts";
 import { arrivingFolder, backupFolder } from "../running/data-folder.ts";
 import type { Studio } from "../studio.ts";
 import { RestoredShape, restored } from "./restored.ts";
@@ -52,11 +54,13 @@ export const archiveRoutes =
           body: { content: { "application/zip": { schema: Type.Unsafe({ type: "string", format: "binary" }) } } },
           response: answers(RestoredShape),
         },
-        validatorCompiler: () => (value) => ({ value }),
+        validatorCompiler: checkAllButBody,
       },
       async (request) => {
+        const { body } = request;
+        if (!(body instanceof Readable)) throw wrongContentType(request.headers["content-type"], "application/zip");
         refuseLongUpload(request.headers["content-length"], MOST_ARCHIVE_BYTES);
-        return withArrived(request.body as Readable, arrivingFolder(studio.dataFolder), MOST_ARCHIVE_BYTES, (bytes) =>
+        return withArrived(body, arrivingFolder(studio.dataFolder), MOST_ARCHIVE_BYTES, (bytes) =>
           restored(studio, () => restoreBackup(studio.store, bytes, backupFolder(studio.dataFolder), studio.now())),
         );
       },

@@ -11,14 +11,17 @@ export const studioCardRoute =
     app.get(
       "/studio",
       { schema: { summary: "The studio at a glance.", tags: ["studio"], response: answers(StudioCardShape) } },
-      async (): Promise<StudioCard> => {
-        const { counts, hasBegun } = await studio.store.read(async (records) => {
-          const counted = {} as Record<KindName, number>;
-          for (const kind of KIND_NAMES) counted[kind] = await records[kind].count();
-          return { counts: counted, hasBegun: await records.settings.arePut() };
-        });
-        const isNew = !hasBegun && KIND_NAMES.every((kind) => counts[kind] === 0);
-        return { version: studio.version, isNew, counts, homeAddresses: studio.homeAddresses() };
-      },
+      async () => studioCard(studio),
     );
   };
+
+/** What is kept, and whether she has begun. */
+export async function studioCard({ store, version, homeAddresses }: Studio): Promise<StudioCard> {
+  const { counts, hasBegun } = await store.read(async (records) => {
+    const counted = {} as Record<KindName, number>;
+    for (const kind of KIND_NAMES) counted[kind] = await records[kind].count();
+    return { counts: counted, hasBegun: await records.settings.arePut() };
+  });
+  const isNew = !hasBegun && KIND_NAMES.every((kind) => counts[kind] === 0);
+  return { version, isNew, counts, homeAddresses: homeAddresses() };
+}

@@ -1,18 +1,22 @@
 import type { FastifyPluginAsyncTypebox } from "@fastify/type-provider-typebox";
 import { Type } from "typebox";
+import { orNull } from "../../studio/records/fields.ts";
 import type { StudioRecords } from "../../studio/records/store.ts";
 import { previewWareImport, type WareImport } from "../../studio/records/ware-csv/preview-ware-import.ts";
 import { writeWareCsv } from "../../studio/records/ware-csv/write-ware-csv.ts";
+import { WareRecordSchema } from "../../studio/records/ware-record.ts";
 import { answers, ErrorShape, recordShape } from "../answering/answers.ts";
 import { nameFile } from "../answering/file-answer.ts";
 import type { Studio } from "../studio.ts";
 
 const MOST_CSV_CHARACTERS = 7 * 1024 * 1024;
 const List = Type.Object(
-  { csv: Type.String({ maxLength: MOST_CSV_CHARACTERS, description: "The list as it stands in the file." }) },
+  {
+    csv: Type.String({ maxLength: MOST_CSV_CHARACTERS, description: "The list as it stands in the file." }),
+    stage: Type.Optional(orNull(WareRecordSchema.properties.stage)),
+  },
   { additionalProperties: false },
 );
-const orNull = (schema: object) => Type.Union([Type.Unsafe<object>(schema), Type.Null()]);
 const PreviewShape = Type.Unsafe<WareImport>(
   Type.Object(
     {
@@ -81,8 +85,8 @@ export const wareCsvRoutes =
       async ({ body }) => {
         const setting = await studio.store.read(wareAndNames);
         const { now, newId } = studio;
-        // As the command import-ware reads it: new ware is raw where the list does not say.
-        return previewWareImport(body.csv, { ...setting, stage: "greenware", newId, now: now() });
+        // As the command import-ware reads it: where neither says, each new row must.
+        return previewWareImport(body.csv, { ...setting, stage: body.stage ?? null, newId, now: now() });
       },
     );
   };
