@@ -1,7 +1,7 @@
 import { useMemo, useState } from "react";
 import type { WareRecord } from "../../../studio/records/ware-record.ts";
 import { BinIcon, Button, CopyIcon, Dialog, DoneIcon, Menu } from "../../parts/index.ts";
-import { useGlazes, useLoads, useSettings, useWare } from "../../studio/hooks.ts";
+import { useGlazes, useSettings, useWare } from "../../studio/hooks.ts";
 import { PhotosOfBatch } from "../photos/PhotosOfBatch.tsx";
 import { useWareCommands } from "../use-ware-commands.ts";
 import { BatchFields } from "./BatchFields.tsx";
@@ -22,7 +22,6 @@ export default function BatchSheet({ record, onClose }: BatchSheetProps) {
   const commands = useWareCommands();
   const ware = useWare();
   const glazes = useGlazes();
-  const loads = useLoads();
   const [draft, setDraft] = useState<BatchDraft>(() => draftOf(record));
   const [isAsked, setAsked] = useState(false);
   const taken = useMemo(() => {
@@ -95,7 +94,7 @@ export default function BatchSheet({ record, onClose }: BatchSheetProps) {
         isUnfolded
         beside={
           <>
-            <LoadsOfBatch wareId={record.id} loads={loads} />
+            <LoadsOfBatch wareId={record.id} />
             <PhotosOfBatch wareId={record.id} name={name} />
           </>
         }

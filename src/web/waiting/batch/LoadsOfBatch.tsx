@@ -1,24 +1,25 @@
+import { useMemo } from "react";
 import { Link } from "wouter";
-import type { LoadRecord } from "../../../studio/records/load-record.ts";
+import { promisedPieces } from "../../../studio/queries/promised.ts";
+import { useLoads } from "../../studio/hooks.ts";
+import { pieces } from "../words/ware-words.ts";
 import styles from "./BatchFields.module.css";
 
-export interface LoadsOfBatchProps {
-  readonly wareId: string;
-  readonly loads: readonly LoadRecord[] | undefined;
-}
+const NONE: readonly never[] = [];
 
-/** The loads a batch is in, or is to go into. Nothing where there are none. */
-export function LoadsOfBatch({ wareId, loads }: LoadsOfBatchProps) {
-  const here = loads?.filter(({ sources }) => sources.some((source) => source.wareId === wareId)) ?? [];
-  if (here.length === 0) return null;
+/** The loads pieces of a batch stand in. Nothing where there are none. */
+export function LoadsOfBatch({ wareId }: { readonly wareId: string }) {
+  const loads = useLoads() ?? NONE;
+  const promised = useMemo(() => promisedPieces(loads).get(wareId) ?? NONE, [loads, wareId]);
+  if (promised.length === 0) return null;
   return (
     <section className={styles.section}>
       <h3>In loads</h3>
       <ul className={styles.plainList}>
-        {here.map(({ id, name }) => (
-          <li key={id}>
-            <Link href={`/loads/${id}`} className={styles.pressable}>
-              {name}
+        {promised.map(({ loadId, loadName, count }) => (
+          <li key={loadId}>
+            <Link href={`/loads/${loadId}`} className={styles.pressable}>
+              {pieces(count)} in {loadName}
             </Link>
           </li>
         ))}

@@ -1,7 +1,7 @@
 import { useMemo } from "react";
+import { promisedPieces } from "../../../studio/queries/promised.ts";
 import { useClayBodies, useGlazes, useLoads, useWare } from "../../studio/hooks.ts";
 import { useToday } from "../words/use-today.ts";
-import { inLoads } from "./in-loads.ts";
 import { type WaitingBatch, waitingBatches } from "./waiting-batch.ts";
 
 const NONE: readonly never[] = [];
@@ -13,9 +13,9 @@ export function useWaiting(): WaitingBatch[] | undefined {
   const clayBodies = useClayBodies() ?? NONE;
   const loads = useLoads() ?? NONE;
   const today = useToday();
-  const counts = useMemo(() => inLoads(loads), [loads]);
+  const promised = useMemo(() => promisedPieces(loads), [loads]);
   return useMemo(
-    () => ware && waitingBatches(ware, { glazes, clayBodies, inLoads: counts, today }),
-    [ware, glazes, clayBodies, counts, today],
+    () => ware && waitingBatches(ware, { glazes, clayBodies, promised, today }),
+    [ware, glazes, clayBodies, promised, today],
   );
 }

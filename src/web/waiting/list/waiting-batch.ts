@@ -1,6 +1,7 @@
 import type { ConeName } from "../../../firing/cones/cone.ts";
 import { isCone } from "../../../firing/cones/cone.ts";
 import type { FiringKind } from "../../../firing/cones/firing-kind.ts";
+import type { PromisedTo } from "../../../studio/queries/promised.ts";
 import type { ClayBodyRecord, GlazeRecord } from "../../../studio/records/clay-and-glaze-records.ts";
 import type { WareRecord } from "../../../studio/records/ware-record.ts";
 import { type DueStretch, dueStretch } from "../words/due-words.ts";
@@ -14,7 +15,7 @@ export interface WaitingBatch {
   readonly due: DueStretch;
   readonly glaze: string;
   readonly clayBody: string;
-  /** How many of it stand in a load that is not fired yet. */
+  /** How many of it stand in a load that is not unpacked yet. */
   readonly inLoads: number;
   /** What the search looks through, in small letters. */
   readonly text: string;
@@ -23,8 +24,8 @@ export interface WaitingBatch {
 export interface WaitingSetting {
   readonly glazes: readonly GlazeRecord[];
   readonly clayBodies: readonly ClayBodyRecord[];
-  /** How many of a batch stand in loads, by its id. */
-  readonly inLoads: ReadonlyMap<string, number>;
+  /** Which pieces of a batch stand in loads, by its id. */
+  readonly promised: ReadonlyMap<string, readonly PromisedTo[]>;
   /** Today on her calendar: 2026-11-25. */
   readonly today: string;
 }
@@ -44,7 +45,7 @@ export function waitingBatches(ware: readonly WareRecord[], setting: WaitingSett
       due: dueStretch(record.dueOn, setting.today),
       glaze,
       clayBody,
-      inLoads: setting.inLoads.get(record.id) ?? 0,
+      inLoads: (setting.promised.get(record.id) ?? []).reduce((sum, { count }) => sum + count, 0),
       text: searchText(record, glaze, clayBody, cone),
     };
   });

@@ -30,7 +30,7 @@ export const listed = (ware: readonly WareRecord[], inLoads: ReadonlyMap<string,
   waitingBatches(ware, {
     glazes: [{ id: "rain", name: "Rain", cones: null, runs: true, note: "", createdAt: STAMP, changedAt: STAMP }],
     clayBodies: [{ id: "buff", name: "Buff stoneware", cones: null, note: "", createdAt: STAMP, changedAt: STAMP }],
-    inLoads,
+    promised: new Map([...inLoads].map(([id, count]) => [id, [{ loadId: "load", loadName: "First", count }]])),
     today: TODAY,
   });
 
