@@ -1,6 +1,7 @@
 import { afterAll, test } from "vitest";
 import { postgresPlace, sqlitePlace } from "./testing/places.ts";
 import { storeContract } from "./testing/store-contract.ts";
+import { undoContract } from "./testing/undo-contract.ts";
 
 const sqlite = sqlitePlace();
 const postgres = await postgresPlace();
@@ -10,5 +11,9 @@ afterAll(async () => {
 });
 
 storeContract("SQLite", () => sqlite);
+undoContract("SQLite", () => sqlite);
 if (typeof postgres === "string") test.skip(`the studio's store on PostgreSQL: ${postgres}`, () => {});
-else storeContract("PostgreSQL", () => postgres);
+else {
+  storeContract("PostgreSQL", () => postgres);
+  undoContract("PostgreSQL", () => postgres);
+}

@@ -1,7 +1,10 @@
 import { readFileSync } from "node:fs";
 import { strFromU8, unzipSync } from "fflate";
 import { afterAll, describe, expect, test } from "vitest";
+import { doCommand } from "../../studio/commands/do-command.ts";
+import { history } from "../../studio/history/undo.ts";
 import type { StudioRecords, StudioStore } from "../../studio/records/store.ts";
+import { FIRST_SETTINGS } from "../../studio/records/studio-settings.ts";
 import { postgresPlace, sqlitePlace } from "../testing/places.ts";
 import { everything, fillStudio, LATER, MOMENT, note, plainWare } from "../testing/sample-records.ts";
 import { readArchive } from "./read-archive.ts";
@@ -20,9 +23,12 @@ const nothingToSave = async (): Promise<void> => {
 };
 const filled = async (store: StudioStore): Promise<StudioStore> => {
   await store.write(fillStudio);
+  await store.write((records) => records.settings.put(HERS));
   return store;
 };
-const all = (store: StudioStore) => store.read(everything);
+const all = (store: StudioStore) =>
+  store.read(async (records) => ({ ...(await everything(records)), settings: await records.settings.get() }));
+const HERS = { ...FIRST_SETTINGS, studioName: "Mud and ash", paper: "letter" } as const;
 
 const open = { SQLite: () => sqlite.openEmpty(), PostgreSQL: () => (postgres as typeof sqlite).openEmpty() };
 const moves = [
@@ -84,6 +90,19 @@ describe("an archive", () => {
     },
   );
 
+  test("holds no history, and leaves none of what it replaces to be undone", async () => {
+    const store = await filled(await sqlite.openEmpty());
+    const call = { key: "k", now: LATER, newId: () => "new" };
+    await doCommand(store, "remove-note", { id: "note-1" }, call);
+    await restoreArchive(store, await readArchive(await writeArchive(store, LATER)), {
+      saveFirst: async () => {},
+      now: LATER,
+    });
+    expect(await history(store, "notes")).toEqual([]);
+    expect((await all(store)).notes).toHaveLength(1);
+    await store.close();
+  });
+
   test("of an empty studio is an empty studio", async () => {
     const store = await sqlite.openEmpty();
     const archive = await readArchive(await writeArchive(store, MOMENT));
@@ -140,8 +159,10 @@ describe("an archive", () => {
     const bytes = new Uint8Array(readFileSync(new URL("../testing/studio-archive-1.zip", import.meta.url)));
     const card = JSON.parse(strFromU8(unzipSync(bytes)["studio.json"] as Uint8Array));
     const store = await sqlite.openEmpty();
+    await store.write((records) => records.settings.put(HERS));
     await restoreArchive(store, await readArchive(bytes), { saveFirst: nothingToSave, now: LATER });
     const kept = await all(store);
+    expect(kept.settings).toEqual(HERS);
     for (const kind of ["kilns", "clayBodies", "glazes", "ware", "loads", "firings", "notes", "photos"] as const) {
       expect(kept[kind].length).toBeGreaterThan(0);
       expect(kept[kind]).toMatchObject(card[kind]);

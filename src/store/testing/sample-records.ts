@@ -107,6 +107,7 @@ export const load = (id = "load-1", changes: Partial<LoadRecord> = {}): LoadReco
   pins: [{ level: 0, placement: 0 }],
   ticks: [{ level: 0, placement: 0, at: LATER }],
   sources: [{ ware: "espresso cup", wareId: "ware-1" }],
+  takenBack: [{ level: 0, placement: 0, at: MOMENT }],
   version: 1,
   ...stamps,
   ...changes,
@@ -171,7 +172,10 @@ export async function fillStudio(records: StudioRecords): Promise<void> {
   await records.ware.add(ware(), plainWare("ware-2"));
   await records.loads.add(
     load(),
-    load("load-2", { plan: null, pins: [], ticks: [], sources: [], state: "planned", version: 7 }),
+    load("load-2", {
+      ...{ plan: null, pins: [], ticks: [], sources: [], state: "planned", version: 7, takenBack: [] },
+      alternativeOf: "load-1",
+    }),
   );
   await records.firings.add(
     firing(),

@@ -37,7 +37,8 @@ export function storeContract(name: string, place: () => ContractPlace): void {
       expect(kept.glazes[1]?.runs).toBe(false);
       expect(kept.ware).toEqual([sample.ware(), sample.plainWare("ware-2")]);
       expect(kept.loads[0]).toEqual(sample.load());
-      expect(kept.loads[1]).toMatchObject({ plan: null, version: 7 });
+      expect(kept.loads[1]).toMatchObject({ plan: null, version: 7, takenBack: [], alternativeOf: "load-1" });
+      expect(kept.loads[0]).not.toHaveProperty("alternativeOf");
       expect(kept.firings[0]).toEqual(sample.firing());
       expect(kept.readings).toEqual([
         { firingId: "firing-1", probe: "lid", readings: sample.READINGS.slice(0, 1) },
