@@ -10,10 +10,12 @@ export interface Orbit {
   readonly nearness: number;
 }
 
-export const FIRST_LOOK: Orbit = { turnDeg: -28, tiltDeg: 26, nearness: 1.15 };
+export const FIRST_LOOK: Orbit = { turnDeg: -28, tiltDeg: 26, nearness: 1.1 };
 
 const LOWEST_DEG = -10;
 const HIGHEST_DEG = 88;
+// From above, the near edge of the floor lies lowest in the picture: looking a little under the middle brings it in.
+const LOOKED_AT = 0.45;
 const FARTHEST = 0.6;
 const NEAREST = 5;
 
@@ -42,11 +44,11 @@ export interface Sight {
 
 /**
  * Where the eye stands, in the renderer's axes (y up, z toward the potter), so that at nearness 1 the whole sight fits
- * the picture however it is turned. It looks at the middle of the kiln's axis.
+ * the picture however it is turned. It looks at the kiln's axis, a little under its middle.
  */
 export function eyeAt(orbit: Orbit, sight: Sight): { x: number; y: number; z: number; targetY: number } {
-  const targetY = sight.heightMm / 2;
-  const radius = Math.hypot(sight.reachMm, targetY);
+  const targetY = sight.heightMm * LOOKED_AT;
+  const radius = Math.hypot(sight.reachMm, sight.heightMm - targetY);
   const upDown = radians(sight.openingDeg) / 2;
   const across = Math.atan(Math.tan(upDown) * sight.aspect);
   const away = radius / Math.sin(Math.min(upDown, across)) / orbit.nearness;

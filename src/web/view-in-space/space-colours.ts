@@ -21,14 +21,15 @@ export function coloursOn(element: Element): SpaceColours {
   const token = (name: string): Color => new Color(style.getPropertyValue(`--${name}`).trim() || "#888888");
   const mixed = (one: string, other: string, share: number): Color => token(one).lerp(token(other), share);
   // Light comes from what is light: paper by day, ink in the dark look.
-  const light = lightness(token("raised")) > lightness(token("ink")) ? token("raised") : token("ink");
+  const isDay = lightness(token("raised")) > lightness(token("ink"));
+  const light = token(isDay ? "raised" : "ink");
   const paled = (name: string, share: number): Color => token(name).lerp(light, share);
   return {
     sky: light,
     under: paled("line", 0.3),
     wall: mixed("line", "clay", 0.12),
     line: token("edge"),
-    shelf: mixed("line", "edge", 0.3),
+    shelf: mixed("line", isDay ? "raised" : "edge", 0.35),
     post: mixed("line", "edge", 0.7),
     metal: token("ink-soft"),
     open: token("ochre"),

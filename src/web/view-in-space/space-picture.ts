@@ -22,6 +22,7 @@ import { edgeLines, floorGeometry, probeGeometry, spyholeGeometry, wallGeometry 
 import { liftsOf } from "./lift.ts";
 import { colourLoad, type LoadInSpace, loadInSpace, type PiecePlace } from "./load-in-space.ts";
 import { eyeAt, FIRST_LOOK, type Orbit } from "./orbit.ts";
+import { Sharpness, STANDING_AFTER_MS } from "./sharpness.ts";
 import { outlineOf } from "./solids/outline.ts";
 import { coloursOn, type SpaceColours } from "./space-colours.ts";
 
@@ -51,13 +52,14 @@ export class SpacePicture {
   #liftShare = 0;
   #chosen: PiecePlace | null = null;
   #frame = 0;
+  #standing: ReturnType<typeof setTimeout> | undefined;
+  readonly #sharpness = new Sharpness(Math.min(devicePixelRatio, MOST_DOTS_A_PIXEL));
 
   /** @throws Error where the browser gives no WebGL */
   constructor(canvas: HTMLCanvasElement, kiln: KilnScene) {
     this.#canvas = canvas;
     this.#kiln = kiln;
     this.#renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true, powerPreference: "low-power" });
-    this.#renderer.setPixelRatio(Math.min(devicePixelRatio, MOST_DOTS_A_PIXEL));
     this.#colours = coloursOn(canvas);
     this.#sun = new DirectionalLight("white", 1.6);
     this.#sun.position.set(-0.5, 1, 0.8);
@@ -73,7 +75,7 @@ export class SpacePicture {
 
   set orbit(orbit: Orbit) {
     this.#orbit = orbit;
-    this.#draw();
+    this.#draw(true);
   }
 
   /** How far the shelves are lifted apart: 0 as they stand, 1 wide. */
@@ -88,7 +90,7 @@ export class SpacePicture {
     this.#load.levels.forEach((group, i) => {
       group.position.y = lifts[i] ?? 0;
     });
-    this.#draw();
+    this.#draw(true);
   }
 
   set chosen(place: PiecePlace | null) {
@@ -138,6 +140,7 @@ export class SpacePicture {
   /** Gives everything back. */
   free(): void {
     cancelAnimationFrame(this.#frame);
+    clearTimeout(this.#standing);
     const looks = new Set<Material>();
     this.#scene.traverse((thing: Object3D) => {
       if (thing instanceof Mesh || thing instanceof LineSegments) {
@@ -180,12 +183,18 @@ export class SpacePicture {
     return { reachMm: reach + AROUND_MM, heightMm: Math.max(this.#kiln.depthMm, rise + 0.25 * this.#kiln.depthMm) };
   }
 
-  #draw(): void {
+  /** Draws with the next picture of the screen. While turning, a slow machine draws fewer dots, and all of them after. */
+  #draw(isTurning = false): void {
     cancelAnimationFrame(this.#frame);
-    this.#frame = requestAnimationFrame(() => this.#drawNow());
+    clearTimeout(this.#standing);
+    this.#frame = requestAnimationFrame((nowMs) => {
+      this.#drawNow(isTurning ? this.#sharpness.whileTurning(nowMs) : this.#sharpness.standing());
+    });
+    if (isTurning) this.#standing = setTimeout(() => this.#draw(), STANDING_AFTER_MS);
   }
 
-  #drawNow(): void {
+  #drawNow(dots: number): void {
+    if (this.#renderer.getPixelRatio() !== dots) this.#renderer.setPixelRatio(dots);
     this.#placeCamera();
     this.#renderer.render(this.#scene, this.#camera);
   }

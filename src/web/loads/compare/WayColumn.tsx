@@ -61,7 +61,7 @@ export function WayColumn({ load, first, levels, worthOf, onKeep }: WayColumnPro
             <Figure name="Left out">
               {figures.leftOut.length === 0
                 ? "nothing"
-                : figures.leftOut.map(({ ware, count }) => `${count} × ${ware}`).join(", ")}
+                : figures.leftOut.map(({ ware, count }) => `${count}\u00a0×\u00a0${ware}`).join(", ")}
             </Figure>
           </>
         )}

@@ -36,8 +36,8 @@ export function differenceInWords(plan: LoadPlan, other: LoadPlan): string {
 
 /** "the platter" where it is the only one; "2 × mug" where none stands in the other; else "2 × mug more". */
 function inWords(ware: string, more: number, fewer: number): string {
-  if (fewer === 0) return more === 1 ? `the ${ware}` : `${more} × ${ware}`;
-  return more - fewer === 1 ? `one more ${ware}` : `${more - fewer} × ${ware} more`;
+  if (fewer === 0) return more === 1 ? `the ${ware}` : `${more}\u00a0×\u00a0${ware}`;
+  return more - fewer === 1 ? `one more ${ware}` : `${more - fewer}\u00a0×\u00a0${ware} more`;
 }
 
 const listed = (all: readonly string[]): string =>

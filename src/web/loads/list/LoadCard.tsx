@@ -60,7 +60,7 @@ export function LoadCard({ load, kilnName, ware, today, isPlanning, onWish }: Lo
             Left out:{" "}
             {facts.leftOut
               .slice(0, 3)
-              .map(({ ware: name, count }) => `${count} × ${name}`)
+              .map(({ ware: name, count }) => `${count}\u00a0×\u00a0${name}`)
               .join(", ")}
             {facts.leftOut.length > 3 && " and more"}
           </p>
