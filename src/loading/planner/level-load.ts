@@ -9,6 +9,8 @@ import type { LoadTask } from "./task.ts";
 /** More pieces than this on one shelf are not tried. */
 const MOST_ON_A_LEVEL = 160;
 const LOOKS = 24;
+// Whether a kind may stand on a level is asked once: held pieces may leave it a narrow hole or two.
+const LOOKS_FOR_A_KIND = 30;
 const LOOKS_FOR_EACH_HELD = 8;
 
 interface Remembered {
@@ -35,8 +37,6 @@ export class LevelLoad {
   private readonly trialPlaces: Float64Array;
 
   private stand: Stand;
-  /** Random places looked at before one more piece is set down: more where held pieces leave but a few holes. */
-  private readonly looks: number;
   /** How far inside the triangle of its posts the present middle of mass lies. */
   private insideMm: number;
 
@@ -48,7 +48,6 @@ export class LevelLoad {
     const waiting = task.counts.reduce((sum, count) => sum + count, 0);
     const most = Math.min(MOST_ON_A_LEVEL, waiting, Math.ceil(stand.areaMm2 / least) + 2);
     const capacity = Math.max(2, most, held.kindOf.length + 1);
-    this.looks = LOOKS + LOOKS_FOR_EACH_HELD * held.kindOf.length;
     this.kindOf = new Int32Array(capacity);
     this.places = new Float64Array(3 * capacity);
     this.trialKinds = new Int32Array(capacity);
@@ -84,7 +83,7 @@ export class LevelLoad {
     trialKinds[held] = kind;
     for (let attempt = 0; attempt < 4; attempt++) {
       trialPlaces.fill(0, 3 * held, 3 * held + 3);
-      const looks = this.looks + 6;
+      const looks = LOOKS_FOR_A_KIND + LOOKS_FOR_EACH_HELD * held;
       if (attempt > 0) this.separation.settle(trialKinds, held + 1, trialPlaces, held, looks, chance, spread);
       const alone = { rounds: 6, patience: 6, steps: 60, hopeless: Number.POSITIVE_INFINITY };
       if (this.separation.part(trialKinds, held + 1, trialPlaces, alone, chance, spread)) return true;
@@ -118,7 +117,7 @@ export class LevelLoad {
     }
     for (const kind of added) {
       trialKinds[count] = kind;
-      this.separation.settle(trialKinds, count + 1, trialPlaces, count, this.looks, chance, this.spread);
+      this.separation.settle(trialKinds, count + 1, trialPlaces, count, LOOKS, chance, this.spread);
       count++;
     }
     if (!this.separation.part(trialKinds, count, trialPlaces, effort, chance, this.spread)) {
