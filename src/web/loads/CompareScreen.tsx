@@ -60,9 +60,10 @@ function Compared({ load, loads }: { load: LoadRecord; loads: readonly LoadRecor
         loads.map((each) => each.name),
       );
       const { changed } = await command("copy-load", { id: first.id, name, newId: copyId });
-      const request = weighedFor(way, first.request, dueOn);
+      // Emptied first: another way is worth seeing even where it is no better than the one it was copied from.
       const version = changed.loads?.[copyId]?.version ?? 1;
-      if (request !== first.request) await command("change-load", { id: copyId, version, request });
+      const request = weighedFor(way, first.request, dueOn);
+      await command("change-load", { id: copyId, version, plan: null, request });
       beginPlanning({ loadId: copyId, keep: "nothing", seed: 1 + Math.floor(Math.random() * MOST_SEED) });
     } catch (error) {
       tell(wordsOf(error));

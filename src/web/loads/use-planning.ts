@@ -40,7 +40,7 @@ export function usePlanning(loadId: string): Planning {
     keepAnyway: async () => {
       const { livePlan } = jobs.stateOf(loadId);
       if (livePlan === null || !load) return;
-      await command("change-load", { id: loadId, version: load.version, plan: livePlan, pins: [] });
+      await command("change-load", { id: loadId, version: load.version, plan: livePlan });
       jobs.forget(loadId);
     },
     letGo: () => jobs.forget(loadId),

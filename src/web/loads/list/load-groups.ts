@@ -1,3 +1,4 @@
+import { alternativesId } from "../../../studio/queries/promised.ts";
 import type { LoadRecord, LoadState } from "../../../studio/records/load-record.ts";
 
 /** Loads that are tries at the same firing: the first, and its alternatives. */
@@ -24,9 +25,6 @@ export const STATE_WORDS: Readonly<Record<LoadState, string>> = {
   unpacked: "Unpacked",
 };
 
-/** The first load of the tries that a load belongs to. */
-export const familyOf = (load: LoadRecord): string => load.alternativeOf ?? load.id;
-
 /** Loads grouped by how far they have come, alternatives together, the newest first. Groups without loads are left out. */
 export function loadGroups(loads: readonly LoadRecord[]): LoadGroup[] {
   return ORDER.flatMap((state) => {
@@ -34,7 +32,7 @@ export function loadGroups(loads: readonly LoadRecord[]): LoadGroup[] {
     if (here.length === 0) return [];
     const families = new Map<string, LoadRecord[]>();
     for (const load of [...here].sort(firstOfItsOwnFirst)) {
-      families.set(familyOf(load), [...(families.get(familyOf(load)) ?? []), load]);
+      families.set(alternativesId(load), [...(families.get(alternativesId(load)) ?? []), load]);
     }
     const newestFirst = [...families].map(([id, members]) => ({ id, loads: members })).sort(byNewest);
     return [{ state, families: newestFirst }];
@@ -44,7 +42,9 @@ export function loadGroups(loads: readonly LoadRecord[]): LoadGroup[] {
 /** Every try at the same firing that is still only planned, the first one first; at least the load itself. */
 export function tries(loads: readonly LoadRecord[], load: LoadRecord): LoadRecord[] {
   return loads
-    .filter((each) => familyOf(each) === familyOf(load) && (each.state === "planned" || each.id === load.id))
+    .filter(
+      (each) => alternativesId(each) === alternativesId(load) && (each.state === "planned" || each.id === load.id),
+    )
     .sort(firstOfItsOwnFirst);
 }
 
@@ -58,7 +58,7 @@ export const NEXT_STATE: Readonly<Record<LoadState, { readonly state: LoadState;
 };
 
 function firstOfItsOwnFirst(a: LoadRecord, b: LoadRecord): number {
-  const first = Number(a.id !== familyOf(a)) - Number(b.id !== familyOf(b));
+  const first = Number(a.id !== alternativesId(a)) - Number(b.id !== alternativesId(b));
   return first || a.createdAt.localeCompare(b.createdAt) || a.id.localeCompare(b.id);
 }
 

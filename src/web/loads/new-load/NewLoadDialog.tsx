@@ -1,6 +1,6 @@
 import { useMemo, useState } from "react";
 import { useLocation, useSearch } from "wouter";
-import { Button, ChoiceField, Dialog, Empty, Problem, Spinner, TextField } from "../../parts/index.ts";
+import { Button, ChoiceField, Dialog, Empty, Problem, Spinner, TextField, tell } from "../../parts/index.ts";
 import { newId, useClayBodies, useCommand, useGlazes, useKilns, useLoads, useWare } from "../../studio/hooks.ts";
 import { chosenForLoad } from "../../waiting/chosen-for-load.ts";
 import { dayOf } from "../../waiting/words/calendar-day.ts";
@@ -8,7 +8,7 @@ import { beginPlanning } from "../use-planning.ts";
 import { BatchChoice } from "./BatchChoice.tsx";
 import { type Choice, chosenPieces, countsOf, firstChoice } from "./choice.ts";
 import { FiringChoice } from "./FiringChoice.tsx";
-import { type FiringOffer, firingOffers, offerFor, waitingWare } from "./firing-offers.ts";
+import { type FiringOffer, firingOffers, offerFor, waitingWare, wantsFiring } from "./firing-offers.ts";
 import styles from "./NewLoad.module.css";
 import { suggestedName } from "./suggested-name.ts";
 
@@ -46,8 +46,12 @@ export default function NewLoadDialog({ onClose }: { onClose: () => void }) {
           />
         ) : (
           <Empty
-            title="Nothing waits for a firing"
-            words="Put in what stands on your boards: a form, three numbers, a count."
+            title={ware?.some(wantsFiring) ? "All that waits stands in a load already" : "Nothing waits for a firing"}
+            words={
+              ware?.some(wantsFiring)
+                ? "Take pieces out of a planned load to use them in another, or put in what else stands on your boards."
+                : "Put in what stands on your boards: a form, three numbers, a count."
+            }
             action={
               <Button look="main" href="/">
                 What waits
@@ -107,13 +111,16 @@ function NewLoadForm({ offers, kilns, names, lastKiln, onClose }: NewLoadFormPro
     setBusy(true);
     setError(null);
     const id = newId();
+    let said: string;
     try {
-      await command("make-load", { id, kilnId, name: name.trim(), ...countsOf(choice) });
+      const { entry } = await command("make-load", { id, kilnId, name: name.trim(), ...countsOf(choice) });
+      said = entry.summary;
     } catch (problem) {
       setError(problem);
       setBusy(false);
       return;
     }
+    tell(said);
     beginPlanning({ loadId: id, keep: "nothing" });
     go(`/loads/${id}`, { replace: true });
   };

@@ -63,7 +63,7 @@ describe("which firings waiting ware asks for", () => {
     expect(owned.sort()).toEqual(["a", "b", "c"]);
   });
 
-  test("finished ware, ware for no firing, and ware standing in the kiln wait for nothing", () => {
+  test("finished ware, ware for no firing, and ware that stands in a load wait for nothing", () => {
     const standing = batch("in", { count: 2 });
     const ware = [
       standing,
@@ -77,7 +77,7 @@ describe("which firings waiting ware asks for", () => {
       ["waits", 6],
       ["left", 5],
     ]);
-    expect(waitingWare(ware, [{ ...busy, state: "planned" }]).map(({ id }) => id)).toContain("in");
+    expect(waitingWare(ware, [{ ...busy, state: "unpacked" }]).map(({ id }) => id)).toContain("in");
   });
 
   test("chosen batches lead to the firing most of them ask for", () => {

@@ -3,6 +3,7 @@ import { coneRange } from "../../../firing/cones/cone-range.ts";
 import type { FiringKind } from "../../../firing/cones/firing-kind.ts";
 import { parseCone } from "../../../firing/cones/parse-cone.ts";
 import { canShareFiring, type FiringNeed, whyNotAt } from "../../../firing/cones/share-firing.ts";
+import { promisedPieces, waitingOf } from "../../../studio/queries/promised.ts";
 import type { ClayBodyRecord, GlazeRecord } from "../../../studio/records/clay-and-glaze-records.ts";
 import type { LoadRecord } from "../../../studio/records/load-record.ts";
 import type { WareRecord } from "../../../studio/records/ware-record.ts";
@@ -23,27 +24,20 @@ export interface FiringOffer {
 }
 
 /**
- * What waits for a firing: not finished, and not in the kiln already. Of a batch half of which stands in the kiln, the
+ * What waits for a firing: not finished, and not promised to a load already. Of a batch half of which stands in a load, the
  * other half waits: its count is what is left.
  */
 export function waitingWare(ware: readonly WareRecord[], loads: readonly LoadRecord[]): WareRecord[] {
-  const inside = new Map<string, number>();
-  for (const { state, sources, plan } of loads) {
-    if (state !== "loading" && state !== "loaded" && state !== "fired") continue;
-    const batchOf = new Map(sources.map((source) => [source.ware, source.wareId]));
-    for (const { placements } of plan?.levels ?? []) {
-      for (const piece of placements) {
-        const id = batchOf.get(piece.ware);
-        if (id !== undefined) inside.set(id, (inside.get(id) ?? 0) + 1);
-      }
-    }
-  }
-  return ware.flatMap((batch) => {
-    const count = batch.ware.count - (inside.get(batch.id) ?? 0);
-    if (batch.stage === "finished" || batch.firingKind === null || count <= 0) return [];
-    return [count === batch.ware.count ? batch : { ...batch, ware: { ...batch.ware, count } }];
+  const promised = promisedPieces(loads);
+  return ware.filter(wantsFiring).flatMap((batch) => {
+    const { waits } = waitingOf(batch.ware.count, promised.get(batch.id));
+    if (waits === 0) return [];
+    return [waits === batch.ware.count ? batch : { ...batch, ware: { ...batch.ware, count: waits } }];
   });
 }
+
+/** Whether a batch is to be fired at all. */
+export const wantsFiring = ({ stage, firingKind }: WareRecord): boolean => stage !== "finished" && firingKind !== null;
 
 /**
  * The firings that waiting ware asks for, the soonest wanted first, then the fullest.

@@ -1,3 +1,4 @@
+import { standingPieces } from "../../../studio/queries/promised.ts";
 import type { LoadRecord } from "../../../studio/records/load-record.ts";
 import type { WareRecord, WareStage } from "../../../studio/records/ware-record.ts";
 
@@ -23,14 +24,10 @@ export interface UnpackedBatch {
 /** Which pieces of which batches came out, most first. Batches taken out since are left out. */
 export function unpackedBatches(load: LoadRecord, ware: readonly WareRecord[]): UnpackedBatch[] {
   const batches = new Map(ware.map((batch) => [batch.id, batch]));
-  const counts = new Map<string, number>();
-  for (const { placements } of load.plan?.levels ?? []) {
-    for (const piece of placements) counts.set(piece.ware, (counts.get(piece.ware) ?? 0) + 1);
-  }
-  return load.sources
-    .flatMap(({ ware: name, wareId }) => {
-      const batch = batches.get(wareId);
-      const count = Math.min(counts.get(name) ?? 0, batch?.ware.count ?? 0);
+  return [...standingPieces(load)]
+    .flatMap(([id, standing]) => {
+      const batch = batches.get(id);
+      const count = Math.min(standing, batch?.ware.count ?? 0);
       return batch && count > 0 ? [{ batch, count, likely: likely(batch) }] : [];
     })
     .sort((a, b) => b.count - a.count);
