@@ -178,6 +178,18 @@ describe("taking back", () => {
     expect(bench.arrived).toEqual(["a", "undo a", "b"]);
   });
 
+  test("letting go of one that holds up the line lets those after it through", async () => {
+    const page = bench.page();
+    bench.says.a = "away";
+    bench.onSend = async () => {
+      if (bench.pauses.length === 2) await page.letGo("a");
+    };
+    await page.add(give("a"));
+    await page.add(give("b"));
+    await bench.empty();
+    expect(bench.arrived).toEqual(["b"]);
+  });
+
   test("is refused once the studio has it: then its own undo is the way", async () => {
     const page = bench.page();
     await page.add(give("a"));

@@ -39,6 +39,8 @@ export interface Outbox {
   readonly add: (command: Pick<WaitingCommand, "key" | "name" | "input" | "before">) => Promise<WaitingCommand>;
   /** Takes a command back. False where it is no longer in the line: then the studio's own undo is the way. */
   readonly takeBack: (key: string) => Promise<boolean>;
+  /** Takes a command out of the line for good, whether it arrived or not: where it holds up all after it. */
+  readonly letGo: (key: string) => Promise<void>;
   readonly line: () => Promise<WaitingCommand[]>;
   /** Sends what waits, now. */
   readonly wake: () => void;
@@ -102,6 +104,12 @@ export function outbox<Answer>(ports: OutboxPorts<Answer>): Outbox {
       await line();
       wake();
       return waiting;
+    },
+    letGo: async (key) => {
+      const found = (await kept.all()).find((each) => each.key === key);
+      if (found) await kept.change(found.place, () => null);
+      await line();
+      ports.wake();
     },
     takeBack: async (key) => {
       const found = (await kept.all()).find((each) => each.key === key);

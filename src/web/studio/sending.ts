@@ -18,7 +18,7 @@ const channel = typeof BroadcastChannel === "undefined" ? null : new BroadcastCh
 let wakeUp: () => void = () => {};
 /** Answers that wait until the line is empty: what she did since must not blink back meanwhile. */
 let held: AnyChanged = {};
-/** Commands whose answer this page has shown; the studio tells of them once more. */
+/** Entries of this browser's own doing: the studio tells of them once more. An entry's id is its command's key. */
 export const shownEntries = new Set<string>();
 
 async function outcomeOf(question: () => Promise<CommandAnswer>): Promise<Outcome<CommandAnswer>> {
@@ -47,7 +47,10 @@ const alone = async (work: () => Promise<void>): Promise<void> => {
 /** The outbox of this browser. */
 export const line = outbox<CommandAnswer>({
   kept: keptLine(),
-  send: ({ name, key, input }) => outcomeOf(() => ask(`/commands/${name}`, { body: { key, input } })),
+  send: ({ name, key, input }) => {
+    shownEntries.add(key);
+    return outcomeOf(() => ask(`/commands/${name}`, { body: { key, input } }));
+  },
   sendUndo: (command, answer) => outcomeOf(() => undoIfNewest(command, answer)),
   alone,
   nowMs: () => Date.now(),
