@@ -12,7 +12,7 @@ export function ActionLists() {
   useEffect(listenForKeys, []);
   const toggle = (which: "palette" | "keys") => () => openList.set(openList.get() === which ? null : which);
   useAction({ id: "palette", name: "Find something to do", keys: "mod+k", group: ANYWHERE, run: toggle("palette") });
-  useAction({ id: "keys", name: "Keys", keys: "?", group: ANYWHERE, run: toggle("keys") });
+  useAction({ id: "keys", name: "Show the keys", keys: "?", group: ANYWHERE, run: toggle("keys") });
   return (
     <Suspense fallback={null}>
       {open === "palette" && <Palette />}

@@ -4,9 +4,15 @@ import { findActions } from "./find-actions.ts";
 import { Keys } from "./Keys.tsx";
 import { openList } from "./open-list.ts";
 import styles from "./Palette.module.css";
-import { type Action, isEnabled, useActions } from "./registry.ts";
+import { type Action, ANYWHERE, isEnabled, useActions } from "./registry.ts";
 
 const close = () => openList.set(null);
+
+/** What belongs to the screen at hand first, then where else to go. */
+function inPaletteOrder(actions: readonly Action[]): Action[] {
+  const rank = ({ group }: Action) => (group === ANYWHERE ? 2 : group === "Go to" ? 1 : 0);
+  return actions.filter((action) => action.id !== "palette" && isEnabled(action)).sort((a, b) => rank(a) - rank(b));
+}
 
 /** Everything she can do on the screen at hand, found by typing. */
 export default function Palette() {
@@ -57,7 +63,7 @@ export default function Palette() {
         autoComplete="off"
         spellCheck={false}
         placeholder="Type a few letters"
-        autoFocus
+        data-first
         value={typed}
         onChange={(event) => {
           setTyped(event.target.value);

@@ -28,6 +28,9 @@ function OpenDialog({ title, onClose, children, actions, isWide = false, staysOp
     // The browser's own: all behind it is out of reach, Escape asks to close, focus goes back where it was.
     const opener = document.activeElement;
     dialog.current?.showModal();
+    // The field that asked to be first; otherwise the title, not the cross, which the browser would take.
+    const first = dialog.current?.querySelector<HTMLElement>("[data-first]") ?? dialog.current?.querySelector("h2");
+    first?.focus();
     return () => {
       if (opener instanceof HTMLElement && opener.isConnected) opener.focus();
     };
@@ -50,7 +53,9 @@ function OpenDialog({ title, onClose, children, actions, isWide = false, staysOp
     >
       <div className={styles.inside}>
         <header className={styles.head}>
-          <h2 id={titleId}>{title}</h2>
+          <h2 id={titleId} tabIndex={-1}>
+            {title}
+          </h2>
           <IconButton label="Close" icon={<CloseIcon />} onPress={onClose} />
         </header>
         <div className={styles.body}>{children}</div>

@@ -22,24 +22,23 @@ export function Empty({ title, words, action, drawing }: EmptyProps) {
   );
 }
 
-/** A bare board on two blocks, and the rings where pots stood. */
+/** A bare board on two blocks, and where pots might stand. */
 const EmptyBoard = () => (
   <svg
-    width="168"
-    height="72"
-    viewBox="0 0 168 72"
+    width="184"
+    height="92"
+    viewBox="0 0 184 92"
     fill="none"
     stroke="currentColor"
     strokeWidth="2"
     strokeLinecap="round"
+    strokeLinejoin="round"
     aria-hidden="true"
   >
-    <path d="M8 48h152v6H8z" />
-    <path d="M26 54v12h20V54M122 54v12h20V54" />
-    <g strokeDasharray="2 6">
-      <ellipse cx="40" cy="44" rx="17" ry="4" />
-      <ellipse cx="84" cy="44" rx="17" ry="4" />
-      <path d="M112 44c-7-9-7-22 1-30h22c8 8 8 21 1 30z" />
-    </g>
+    <path d="M6 68h172v6H6zM28 74v12h22V74M134 74v12h22V74" />
+    <path
+      strokeDasharray="1 5"
+      d="M28 67c-9-10-9-28 2-40v-6h16v6c11 12 11 30 2 40zM80 67c-7-7-12-17-13-28h46c-1 11-6 21-13 28zM130 67V36h26v31zM156 42h4c5 0 8 3 8 8s-3 8-8 8h-4"
+    />
   </svg>
 );

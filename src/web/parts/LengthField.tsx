@@ -34,6 +34,7 @@ export function LengthField(props: LengthFieldProps) {
           disabled={props.isDisabled}
           // biome-ignore lint/a11y/noAutofocus: asked for by a dialog whose first field this is.
           autoFocus={props.autoFocus}
+          data-first={props.autoFocus || undefined}
           value={shown}
           onFocus={(event) => event.target.select()}
           onChange={(event) => {

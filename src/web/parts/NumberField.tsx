@@ -42,6 +42,7 @@ export function NumberField(props: NumberFieldProps) {
             disabled={props.isDisabled}
             // biome-ignore lint/a11y/noAutofocus: asked for by a dialog whose first field this is.
             autoFocus={props.autoFocus}
+            data-first={props.autoFocus || undefined}
             value={shown}
             onFocus={(event) => event.target.select()}
             onChange={(event) => {

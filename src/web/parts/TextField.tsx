@@ -31,6 +31,7 @@ export function TextField(props: TextFieldProps) {
           disabled: props.isDisabled,
           autoComplete: props.autoComplete ?? "off",
           autoFocus,
+          "data-first": autoFocus || undefined,
         };
         if (isLong) return <textarea {...shared} onChange={(event) => onChange(event.target.value)} />;
         const type = isSecret ? "password" : isSearch ? "search" : "text";
