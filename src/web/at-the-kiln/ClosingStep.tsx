@@ -2,6 +2,7 @@ import { CAUTIONS, CAUTIONS_FIRST } from "../../sheets/cautions.ts";
 import { Button, CautionNote, Sign } from "../parts/index.ts";
 import { useConnection, useSettings } from "../studio/hooks.ts";
 import styles from "./KilnWalk.module.css";
+import type { Progress } from "./ticks.ts";
 import type { Walk } from "./use-walk.ts";
 import type { WalkStep } from "./walk.ts";
 
@@ -19,6 +20,8 @@ export function ClosingStep({ walk, onGoTo }: ClosingStepProps) {
   const connection = useConnection();
   const { steps, done, progress, isClosed } = walk;
   const open = steps.filter(({ key }) => !done.has(key));
+  const missing = open.filter(({ kind }) => kind === "piece");
+  const notTicked = open.filter(({ kind }) => kind === "do");
   if (isClosed) {
     return (
       <>
@@ -36,19 +39,17 @@ export function ClosingStep({ walk, onGoTo }: ClosingStepProps) {
   }
   return (
     <>
-      <h2 className={styles.text}>{open.length === 0 ? "Close the lid" : "Not everything is done"}</h2>
-      {open.length > 0 && (
-        <ul className={styles.open}>
-          {open.map((step) => (
-            <li key={step.key}>
-              <Button look="plain" isWide onPress={() => onGoTo(steps.indexOf(step))}>
-                {openWords(step)}
-              </Button>
-            </li>
-          ))}
-        </ul>
+      <h2 className={styles.text}>{closingWords(progress, open.length)}</h2>
+      {missing.length > 0 && <OpenSteps walk={walk} open={missing} onGoTo={onGoTo} />}
+      {notTicked.length > 0 && (
+        <details className={styles.caution} open={missing.length === 0}>
+          <summary>
+            {notTicked.length === 1 ? "One step is not ticked" : `${notTicked.length} steps are not ticked`}
+          </summary>
+          <OpenSteps walk={walk} open={notTicked} onGoTo={onGoTo} />
+        </details>
       )}
-      {open.length === 0 && (
+      {progress.allIn && (
         <>
           <CautionNote title="First">{CAUTIONS_FIRST}</CautionNote>
           {CAUTIONS.filter(({ title }) => BEFORE_THE_HEAT.includes(title)).map(({ title, text, source }) => (
@@ -61,7 +62,7 @@ export function ClosingStep({ walk, onGoTo }: ClosingStepProps) {
         </>
       )}
       <Button
-        look={open.length === 0 ? "main" : "plain"}
+        look={progress.allIn ? "main" : "plain"}
         isWide
         isDisabled={!progress.allIn}
         onPress={() => walk.setClosed(true)}
@@ -75,6 +76,29 @@ export function ClosingStep({ walk, onGoTo }: ClosingStepProps) {
     </>
   );
 }
+
+function OpenSteps(props: ClosingStepProps & { readonly open: readonly WalkStep[] }) {
+  return (
+    <ul className={styles.open}>
+      {props.open.map((step) => (
+        <li key={step.key}>
+          <button
+            type="button"
+            className={styles.openStep}
+            onClick={() => props.onGoTo(props.walk.steps.indexOf(step))}
+          >
+            {openWords(step)}
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+const closingWords = ({ allIn, piecesIn, pieces }: Progress, open: number): string => {
+  if (!allIn) return pieces - piecesIn === 1 ? "One piece is not in yet" : `${pieces - piecesIn} pieces are not in yet`;
+  return open === 0 ? "Close the lid" : "All pieces are in. Look over what is not ticked, then close the lid.";
+};
 
 const openWords = (step: WalkStep): string =>
   step.kind === "piece" ? `Level ${step.level + 1}: ${step.piece.number}, ${step.piece.piece.ware.name}` : step.text;

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { listText } from "../../sheets/clock-direction.ts";
 import { useAction } from "../actions/registry.ts";
-import { BackIcon, Button, DoneIcon, IconButton, OnIcon, Page, Problem, UndoIcon } from "../parts/index.ts";
+import { BackIcon, Button, DoneIcon, IconButton, OnIcon, Problem, UndoIcon } from "../parts/index.ts";
 import { AllSteps } from "./AllSteps.tsx";
 import { ClosingStep } from "./ClosingStep.tsx";
 import styles from "./KilnWalk.module.css";
@@ -10,6 +10,7 @@ import { StepView } from "./StepView.tsx";
 import { useAwake } from "./use-awake.ts";
 import { useSwipe } from "./use-swipe.ts";
 import { type PlannedLoad, useWalk } from "./use-walk.ts";
+import { KeptHere, WalkHead } from "./WalkHead.tsx";
 import type { WalkStep } from "./walk.ts";
 
 interface KilnWalkProps {
@@ -56,18 +57,14 @@ export function KilnWalk({ record, back }: KilnWalkProps) {
 
   return (
     <div className={styles.screen}>
-      <Page
+      <WalkHead
         title={record.name}
-        isFull
         back={back}
-        actions={<IconButton label="All steps" icon={<StepsIcon />} onPress={() => setListOpen(true)} />}
-        below={
-          <Progress
-            words={`${progress.piecesIn} of ${progress.pieces} in`}
-            share={progress.piecesIn / Math.max(1, progress.pieces)}
-          />
-        }
-      >
+        progress={progress}
+        action={<IconButton label="All steps" icon={<StepsIcon />} onPress={() => setListOpen(true)} />}
+      />
+      <div className={styles.middle}>
+        <KeptHere />
         <Problem error={walk.problem} />
         {walk.changed && <ChangedPlan levels={walk.changed} onLooked={walk.lookedAtChange} />}
         <section className={styles.step} aria-live="polite" {...swipe}>
@@ -84,7 +81,7 @@ export function KilnWalk({ record, back }: KilnWalkProps) {
             </Button>
           </div>
         )}
-      </Page>
+      </div>
       <footer className={styles.buttons}>
         <button type="button" className={styles.side} onClick={previous} disabled={at === 0}>
           <BackIcon size={32} />
@@ -132,15 +129,6 @@ function takeBackWords(steps: readonly WalkStep[]): string {
     ? `Take back: ${first.piece.number}, ${first.piece.piece.ware.name}`
     : "Take back the last tick";
 }
-
-const Progress = ({ words, share }: { readonly words: string; readonly share: number }) => (
-  <div className={styles.progress}>
-    <strong>{words}</strong>
-    <span className={styles.bar}>
-      <span style={{ width: `${Math.round(share * 100)}%` }} />
-    </span>
-  </div>
-);
 
 function ChangedPlan({ levels, onLooked }: { readonly levels: readonly number[]; readonly onLooked: () => void }) {
   return (

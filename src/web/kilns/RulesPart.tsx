@@ -5,6 +5,7 @@ import type { PartProps } from "./editing.ts";
 import fields from "./Fields.module.css";
 import type { KilnDraft } from "./kiln-draft.ts";
 import styles from "./Parts.module.css";
+import { RulePicture } from "./RulePicture.tsx";
 import { RULE_WORDS, type RuleWords } from "./rule-words.ts";
 
 /** The clearances kept in this kiln, what each is for, and the way back to the usual ones. */
@@ -35,7 +36,8 @@ function RuleField({ draft, units, change, problemAt, rule }: PartProps & { read
   const own = draft.rules[rule.rule];
   return (
     <div className={styles.rule}>
-      <div className={styles.ruleField}>
+      <RulePicture rule={rule.rule} />
+      <div className={styles.ruleWords}>
         <LengthField
           label={rule.label}
           hint={rule.words}
@@ -43,16 +45,16 @@ function RuleField({ draft, units, change, problemAt, rule }: PartProps & { read
           onChange={(mm) => mm !== null && change((was) => withRule(was, rule.rule, mm))}
           problem={problemAt(`rules.${rule.rule}`)}
         />
+        {own !== undefined && own !== usual ? (
+          <div>
+            <Button look="quiet" onPress={() => change((was) => withRule(was, rule.rule, null))}>
+              Back to the usual {formatLength(usual, units)}
+            </Button>
+          </div>
+        ) : (
+          <span className={styles.usual}>The usual</span>
+        )}
       </div>
-      {own !== undefined && own !== usual ? (
-        <div>
-          <Button look="quiet" onPress={() => change((was) => withRule(was, rule.rule, null))}>
-            Back to the usual {formatLength(usual, units)}
-          </Button>
-        </div>
-      ) : (
-        <span className={styles.usual}>The usual</span>
-      )}
     </div>
   );
 }
