@@ -21,14 +21,7 @@ export default function Palette() {
   const [place, setPlace] = useState(0);
   const id = useId();
   const list = useRef<HTMLDivElement>(null);
-  const found = useMemo(
-    () =>
-      findActions(
-        actions.filter((action) => action.id !== "palette" && isEnabled(action)),
-        typed,
-      ),
-    [actions, typed],
-  );
+  const found = useMemo(() => findActions(inPaletteOrder(actions), typed), [actions, typed]);
   const at = Math.min(place, found.length - 1);
   useEffect(() => {
     list.current?.children[at]?.scrollIntoView({ block: "nearest" });
