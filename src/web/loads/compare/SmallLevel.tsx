@@ -44,6 +44,7 @@ export const SmallLevel = memo(function SmallLevel({ scene, level, label }: Smal
               // biome-ignore lint/suspicious/noArrayIndexKey: a piece's parts are what they are, in their own order.
               <PartMark key={i} part={part} />
             ))}
+            <NameMark name={piece.ware.name} x={piece.x} y={-piece.y} acrossMm={piece.ware.diameterMm} />
           </g>
         ))}
     </svg>
@@ -61,6 +62,29 @@ function PartMark({ part }: { part: Upright }) {
       <line className={styles.edge} {...bar} strokeWidth={2 * radius} />
       <line className={styles.inside} {...bar} strokeWidth={Math.max(1, 2 * radius - 2 * LINE_MM)} />
     </>
+  );
+}
+
+const LETTER = { largestMm: 17, smallestMm: 11, widthShare: 0.56, heightShare: 1.1 } as const;
+
+/** The piece's name, a word a line, where it can be read inside it. */
+function NameMark({ name, x, y, acrossMm }: { name: string; x: number; y: number; acrossMm: number }) {
+  const words = name.split(/\s+/);
+  const longest = Math.max(...words.map(({ length }) => length));
+  // Inside a disc the corners of the words' block must not stick out.
+  const block = Math.hypot(longest * LETTER.widthShare, words.length * LETTER.heightShare);
+  const size = Math.min(LETTER.largestMm, (acrossMm - 2 * LINE_MM) / block);
+  if (size < LETTER.smallestMm) return null;
+  const first = y - ((words.length - 1) / 2) * LETTER.heightShare * size;
+  return (
+    <text className={styles.name} fontSize={size}>
+      {words.map((word, line) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the words of a name stand in their own order.
+        <tspan key={line} x={x} y={first + line * LETTER.heightShare * size}>
+          {word}
+        </tspan>
+      ))}
+    </text>
   );
 }
 
