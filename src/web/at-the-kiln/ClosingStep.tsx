@@ -30,9 +30,7 @@ export function ClosingStep({ walk, onGoTo }: ClosingStepProps) {
           {connection === "here" ? "Marked as loaded" : "Marked on this device; the studio will know when it answers"}
         </Sign>
         <div>
-          <Button look="quiet" onPress={() => walk.setClosed(false)}>
-            The lid is open again
-          </Button>
+          <Button onPress={() => walk.setClosed(false)}>The lid is open again</Button>
         </div>
       </>
     );
@@ -61,18 +59,6 @@ export function ClosingStep({ walk, onGoTo }: ClosingStepProps) {
           ))}
         </>
       )}
-      <Button
-        look={progress.allIn ? "main" : "plain"}
-        isWide
-        isDisabled={!progress.allIn}
-        onPress={() => walk.setClosed(true)}
-      >
-        {open.length === 0
-          ? "The lid is closed"
-          : progress.allIn
-            ? "The lid is closed all the same"
-            : "Pieces are missing"}
-      </Button>
     </>
   );
 }

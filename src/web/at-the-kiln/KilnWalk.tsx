@@ -74,7 +74,7 @@ export function KilnWalk({ record, back }: KilnWalkProps) {
             <ClosingStep walk={walk} onGoTo={goTo} />
           )}
         </section>
-        {lastDone.length > 0 && (
+        {lastDone.length > 0 && !walk.isClosed && (
           <div className={styles.takeBack}>
             <Button look="quiet" icon={<UndoIcon />} onPress={() => takeBack(lastDone)}>
               {takeBackWords(lastDone)}
@@ -87,7 +87,11 @@ export function KilnWalk({ record, back }: KilnWalkProps) {
           <BackIcon size={32} />
           <span>Back</span>
         </button>
-        {step && <MainButton step={step} isDone={isDone} onDone={() => doAndGoOn([step])} onNext={next} />}
+        {step ? (
+          <MainButton step={step} isDone={isDone} onDone={() => doAndGoOn([step])} onNext={next} />
+        ) : (
+          !walk.isClosed && <LidButton allIn={progress.allIn} onClosed={() => walk.setClosed(true)} />
+        )}
         <button type="button" className={styles.side} onClick={next} disabled={at >= steps.length}>
           <OnIcon size={32} />
           <span>Next</span>
@@ -121,6 +125,12 @@ function MainButton(props: { step: WalkStep; isDone: boolean; onDone: () => void
     </button>
   );
 }
+
+const LidButton = ({ allIn, onClosed }: { readonly allIn: boolean; readonly onClosed: () => void }) => (
+  <button type="button" className={styles.main} disabled={!allIn} onClick={onClosed}>
+    <span>{allIn ? "The lid is closed" : "Pieces missing"}</span>
+  </button>
+);
 
 function takeBackWords(steps: readonly WalkStep[]): string {
   const [first, ...others] = steps;

@@ -80,7 +80,7 @@ function PieceMark({ piece, marked, done, letter }: PieceMarkProps) {
   const look = key === marked ? styles.now : done.has(key) ? styles.in : styles.later;
   return (
     <g>
-      {solid.parts.map((part, i) => (
+      {[...solid.parts].reverse().map((part, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a solid's parts have no names and never change places
         <Mark key={i} node={uprightMark(part, PLAN, {})} name={look} />
       ))}

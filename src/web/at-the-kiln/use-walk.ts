@@ -70,7 +70,13 @@ export function useWalk(record: PlannedLoad): Walk {
   const at = stepToShow(steps, done, memory.here);
 
   const tickPieces = (pieces: readonly PieceStep[], isIn: boolean, now: string) => {
-    const ticks = pieces.map(({ level, placement }) => ({ level, placement, at: now, in: isIn }));
+    const ticks = pieces.map(({ level, placement, piece }) => ({
+      level,
+      placement,
+      at: now,
+      in: isIn,
+      ware: piece.piece.ware.name,
+    }));
     const sent = Object.fromEntries(pieces.map(({ key }) => [key, now]));
     command("tick-load", { id: record.id, ticks }, (cache) =>
       cache.patch("loads", record.id, (kept) => ({ ...kept, ticks: ticksAfter(kept.ticks, ticks) })),
