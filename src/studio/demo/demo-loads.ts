@@ -1,0 +1,88 @@
+import type { ClearanceRules } from "../../loading/clearance-rules.ts";
+import type { LoadPlanFile } from "../../loading/load-plan.ts";
+import { planLoad } from "../../loading/planner/plan-load.ts";
+import { readLoadRequest } from "../../loading/read-load-request.ts";
+import { loadRequestOf } from "../loads/load-request-of.ts";
+import type { GlazeRecord } from "../records/clay-and-glaze-records.ts";
+import type { KilnRecord } from "../records/kiln-record.ts";
+import type { LoadRecord, Tick } from "../records/load-record.ts";
+import type { WareRecord } from "../records/ware-record.ts";
+import type { DemoTime } from "./demo-time.ts";
+
+// Enough looking for a load that pleases, little enough that a new studio is there in a second.
+const WORK_LIMIT = 400_000;
+
+/** Bisque ware may stand close: it has nothing on it that would stick. Common practice, no source. */
+const BISQUE_GAPS: Partial<ClearanceRules> = { gapMm: 2 };
+
+/** The demo's records that its loads are made of. */
+export interface DemoStock {
+  readonly big: KilnRecord;
+  readonly small: KilnRecord;
+  readonly ware: readonly WareRecord[];
+  readonly glazes: readonly GlazeRecord[];
+}
+
+/** Too tall for a load of three levels: they wait, and go in the other way to load it. */
+const TALL = /tall vase|bread crock|water jug|shoulder vase/;
+
+/** Four loads: the next glaze firing in two ways, the bisque she is loading today, and one unpacked last week. */
+export function demoLoads(stock: DemoStock, time: DemoTime, newId: () => string): LoadRecord[] {
+  const glazeWare = stock.ware.filter((batch) => batch.stage === "glazed" && batch.ware.cone === "6");
+  const bisqueWare = stock.ware.filter(
+    (batch) => batch.firingKind === "bisque" && batch.ware.name.search(/candle|herb/) < 0,
+  );
+  const done = stock.ware.filter(({ stage }) => stage === "finished");
+  const make = (kiln: KilnRecord, ware: readonly WareRecord[], seed: number, rules?: Partial<ClearanceRules>) => {
+    const { request, sources } = loadRequestOf(kiln, ware, { glazes: stock.glazes, rules });
+    const outcome = planLoad(readLoadRequest(request), { seed, workLimit: WORK_LIMIT });
+    if (outcome.kind === "impossible")
+      throw new Error(`The demo has a load that cannot be: ${outcome.reasons[0]?.message}`);
+    const plan = JSON.parse(JSON.stringify(outcome.plan)) as LoadPlanFile;
+    return { id: newId(), kilnId: kiln.id, request, sources, plan, pins: [], ticks: [], version: 1 };
+  };
+  const made = (daysAgo: number) => ({ createdAt: time.ago(daysAgo), changedAt: time.ago(daysAgo / 2) });
+
+  const market: LoadRecord = {
+    ...make(
+      stock.big,
+      glazeWare.filter(({ ware }) => !TALL.test(ware.name)),
+      2,
+    ),
+    ...{ name: "before the winter market", state: "planned", pins: [{ level: 0, placement: 0 }], ...made(1) },
+  };
+  const tall: LoadRecord = {
+    ...make(stock.big, glazeWare, 1),
+    ...{ name: "with the tall vase", state: "planned", alternativeOf: market.id, ...made(0.5) },
+  };
+  const bisque: LoadRecord = {
+    ...make(stock.big, bisqueWare, 2, BISQUE_GAPS),
+    name: "bisque for the new year",
+    state: "loading",
+    ...made(2),
+  };
+  const trial: LoadRecord = {
+    ...make(stock.small, done, 1),
+    name: "tide and slate, trial",
+    state: "unpacked",
+    ...made(14),
+  };
+  return [
+    market,
+    tall,
+    { ...bisque, ticks: ticksOf(bisque.plan, 1.5, (n) => time.ago(0, 50 - n)) },
+    { ...trial, ticks: ticksOf(trial.plan, Number.POSITIVE_INFINITY, (n) => time.ago(13, 90 - n)) },
+  ];
+}
+
+/** Pieces set down from the floor up, so many levels of them: one and a half is the first, and half of the next. */
+function ticksOf(plan: LoadPlanFile | null, levels: number, at: (n: number) => string): Tick[] {
+  const ticks: Tick[] = [];
+  plan?.levels.forEach(({ placements }, level) => {
+    const share = Math.min(1, Math.max(0, levels - level));
+    for (let placement = 0; placement < Math.round(placements.length * share); placement++) {
+      ticks.push({ level, placement, at: at(ticks.length) });
+    }
+  });
+  return ticks;
+}

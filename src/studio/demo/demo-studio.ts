@@ -1,0 +1,85 @@
+import type { ClayBodyRecord, GlazeRecord } from "../records/clay-and-glaze-records.ts";
+import type { FiringRecord } from "../records/firing-record.ts";
+import type { KilnRecord } from "../records/kiln-record.ts";
+import type { LoadRecord } from "../records/load-record.ts";
+import type { NoteRecord } from "../records/note-and-photo-records.ts";
+import { FIRST_SETTINGS, type StudioSettings } from "../records/studio-settings.ts";
+import type { WareRecord } from "../records/ware-record.ts";
+import { demoFirings } from "./demo-firings.ts";
+import { DEMO_KILNS } from "./demo-kilns.ts";
+import { demoLoads } from "./demo-loads.ts";
+import { DEMO_CLAYS, DEMO_GLAZES } from "./demo-materials.ts";
+import { demoNotes } from "./demo-notes.ts";
+import { demoTime } from "./demo-time.ts";
+import { DEMO_WARE } from "./demo-ware.ts";
+
+/** A whole invented studio, as records. */
+export interface DemoStudio {
+  readonly settings: StudioSettings;
+  readonly kilns: readonly KilnRecord[];
+  readonly clayBodies: readonly ClayBodyRecord[];
+  readonly glazes: readonly GlazeRecord[];
+  readonly ware: readonly WareRecord[];
+  readonly loads: readonly LoadRecord[];
+  readonly firings: readonly FiringRecord[];
+  readonly notes: readonly NoteRecord[];
+}
+
+/**
+ * The studio of an invented potter in the middle of her work. Its loads are planned as it is made, which takes a second
+ * or so of computing.
+ *
+ * @param now the moment everything in it is reckoned from, ISO 8601 in UTC
+ * @param newId a new id each time
+ */
+export function demoStudio(now: string, newId: () => string): DemoStudio {
+  const time = demoTime(now);
+  const made = (daysAgo: number) => ({ id: newId(), createdAt: time.ago(daysAgo), changedAt: time.ago(daysAgo) });
+  const each = <Name extends string, Content extends object>(all: Readonly<Record<Name, Content>>, daysAgo: number) =>
+    Object.fromEntries(
+      Object.entries(all).map(([name, content]) => [name, { ...(content as Content), ...made(daysAgo) }]),
+    ) as Record<Name, Content & ReturnType<typeof made>>;
+
+  const kilns = each(DEMO_KILNS, 60);
+  const clays = each(DEMO_CLAYS, 59);
+  const glazes = each(DEMO_GLAZES, 58);
+  const ware = DEMO_WARE.map(
+    ({ ware: piece, clay, glaze, stage, kind, dueInDays, ownerNote, daysOld }): WareRecord => ({
+      ...{ ware: piece, stage, firingKind: kind, ownerNote, ...made(daysOld) },
+      dueOn: dueInDays === null ? null : time.day(dueInDays),
+      clayBodyId: clays[clay].id,
+      glazeId: glaze === null ? null : glazes[glaze].id,
+    }),
+  );
+  const { big, small } = kilns;
+  const loads = demoLoads({ big, small, ware, glazes: Object.values(glazes) }, time, newId);
+  const idOf = (name: string): string => named(ware, (batch) => batch.ware.name, name);
+  const loadId = (name: string): string => named(loads, (load) => load.name, name);
+  const firings = demoFirings(
+    { big: big.id, small: small.id, trialLoad: loadId("tide and slate, trial") },
+    time,
+    newId,
+  );
+  const notes = demoNotes(
+    {
+      ...{ bigKiln: big.id, tide: glazes.tide.id, moonJar: idOf("moon jar"), teapot: idOf("round teapot") },
+      ...{ market: loadId("before the winter market"), bisqueFiring: firings.bisque.id },
+      ...{ glazeFiring: firings.glaze.id, trialFiring: firings.trial.id },
+    },
+    time,
+    newId,
+  );
+  return {
+    settings: { ...FIRST_SETTINGS, studioName: "Window Bench, Ilsabet Quorn" },
+    kilns: Object.values(kilns),
+    clayBodies: Object.values(clays),
+    glazes: Object.values(glazes),
+    ...{ ware, loads, firings: Object.values(firings), notes },
+  };
+}
+
+function named<R extends { id: string }>(records: readonly R[], nameOf: (record: R) => string, name: string): string {
+  const record = records.find((each) => nameOf(each) === name);
+  if (!record) throw new Error(`The demo has nothing called ${name}.`);
+  return record.id;
+}
