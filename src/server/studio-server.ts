@@ -7,6 +7,7 @@ import { checkRequest } from "./answering/check-request.ts";
 import { EventStreams } from "./answering/event-stream.ts";
 import { readJsonBodies } from "./answering/read-body.ts";
 import { answerErrors, Refusal } from "./answering/refusals.ts";
+import { closeUnusedLines } from "./answering/unused-lines.ts";
 import { CONTENT_POLICY } from "./guarding/content-policy.ts";
 import { Door } from "./guarding/door.ts";
 import { answerOwnHosts } from "./guarding/own-hosts.ts";
@@ -89,6 +90,7 @@ export async function studioServer(setting: ServerSetting): Promise<FastifyInsta
     { prefix: "/api" },
   );
   await handOutFiles(app, setting.webFolder);
+  closeUnusedLines(app);
   app.addHook("preClose", async () => {
     await jobs.close();
     streams.endAll();

@@ -4,7 +4,7 @@ import type { FastifyReply } from "fastify";
 const MOST_UNREAD_BYTES = 4 * 1024 * 1024;
 const HEARTBEAT_MS = 20_000;
 /** A phone that went away without a word holds its line open; it is not waited for longer. */
-const LAST_WORD_MS = 1000;
+const LAST_WORD_MS = 500;
 
 /** Server-sent events to one browser (WHATWG HTML, 9.2): JSON in each. */
 export interface EventStream {
@@ -29,10 +29,13 @@ export class EventStreams {
   begin(reply: FastifyReply, onGone: () => void): EventStream {
     reply.hijack();
     const { raw } = reply;
+    const { socket } = raw;
     raw.writeHead(200, {
       ...reply.getHeaders(),
       "content-type": "text/event-stream; charset=utf-8",
       "cache-control": "no-store",
+      // Nothing else comes on this line: a server that stops need not wait for what might.
+      connection: "close",
       // Proxies that keep things back would hold the stream.
       "x-accel-buffering": "no",
     } as Record<string, string>);
@@ -50,7 +53,8 @@ export class EventStreams {
       end: () => {
         if (raw.writableEnded) return;
         raw.end();
-        setTimeout(() => raw.destroy(), LAST_WORD_MS).unref();
+        // The answer lets go of its line once it is written out, but the line may still be held from the other side.
+        setTimeout(() => socket?.destroy(), LAST_WORD_MS).unref();
       },
     };
     this.#open.add(stream);
