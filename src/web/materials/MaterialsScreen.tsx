@@ -17,11 +17,7 @@ export default function MaterialsScreen() {
     return counts;
   }, [ware]);
   return (
-    <Page
-      title="Clay bodies and glazes"
-      undoScope="materials"
-      back={{ href: "/settings", label: "Back to the studio" }}
-    >
+    <Page title="Clay and glazes" undoScope="materials" back={{ href: "/settings", label: "Back to the studio" }}>
       {clayBodies && glazes && ware ? (
         <div className={styles.both}>
           <MaterialList kind="clayBodies" materials={clayBodies} uses={uses} />

@@ -47,6 +47,9 @@ export function BatchFields(props: BatchFieldsProps) {
           onPicked={() => firstSize.current?.focus()}
         />
         <SizeFields draft={draft} change={change} asked={asked} onDone={onDone} firstField={firstSize} />
+      </div>
+      <PieceDrawing seen={seenOf(draft)} units={lengthUnits} isMeasured={hasSize} />
+      <div className={styles.column}>
         <TextField
           label="Name"
           value={draft.name ?? nameOf(draft, lengthUnits, taken)}
@@ -63,10 +66,7 @@ export function BatchFields(props: BatchFieldsProps) {
           <MoreFields draft={draft} change={change} materials={materials} />
         </details>
       </div>
-      <div className={styles.column}>
-        <PieceDrawing seen={seenOf(draft)} units={lengthUnits} isMeasured={hasSize} />
-        {beside}
-      </div>
+      {beside && <div className={styles.column}>{beside}</div>}
     </div>
   );
 }

@@ -76,9 +76,7 @@ export default function BatchSheet({ record, onClose }: BatchSheetProps) {
       onClose={keep}
       actions={
         <>
-          <Menu label={`More for ${name}`} look="plain" items={items}>
-            More
-          </Menu>
+          <Menu label={`More for ${name}`} look="plain" items={items} />
           <Button look="main" onPress={keep}>
             Done
           </Button>

@@ -34,7 +34,7 @@ export function FormPicker({ value, onChange, onPicked }: FormPickerProps) {
             onClick={(event) => event.detail > 0 && onPicked?.()}
             onKeyDown={(event) => event.key === "Enter" && onPicked?.()}
           />
-          <span className={styles.face}>
+          <span className={form === "other" ? `${styles.face} ${styles.other}` : styles.face}>
             <PieceIcon seen={DRAWN[form]} sizePx={44} />
             <span>{FORM_WORDS[form]}</span>
           </span>

@@ -9,6 +9,8 @@ const WIDTH = 340;
 const HEIGHT = 210;
 const STAND_Y = HEIGHT - 34;
 const TOP_Y = 12;
+/** However low the piece, the drawing keeps about its height, so that what is below it does not jump while she types. */
+const LEAST_HEIGHT = 120;
 /** Room at the left for the height's measure, and between the piece and the mug. */
 const LEFT = 74;
 const BETWEEN = 26;
@@ -36,12 +38,18 @@ export function PieceDrawing({ seen, units, isMeasured }: PieceDrawingProps) {
   const mugAxis = axis + drawn.rightMm * pxPerMm + BETWEEN - MUG_DRAWN.leftMm * pxPerMm;
   const half = (seen.diameterMm / 2) * pxPerMm;
   const top = STAND_Y - drawn.topMm * pxPerMm;
+  const clear = Math.min(STAND_Y - LEAST_HEIGHT, top, STAND_Y - MUG_DRAWN.topMm * pxPerMm) - TOP_Y;
   const across = formatLength(seen.diameterMm, units);
   const tall = formatLength(drawn.topMm, units);
   const words = isMeasured ? `${across} across and ${tall} tall` : "no size yet";
   return (
     <figure className={styles.figure}>
-      <svg className={styles.drawing} viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={`The piece: ${words}`}>
+      <svg
+        className={styles.drawing}
+        viewBox={`0 ${clear} ${WIDTH} ${HEIGHT - clear}`}
+        role="img"
+        aria-label={`The piece: ${words}`}
+      >
         <path className={styles.stand} d={`M 8 ${STAND_Y} H ${WIDTH - 8}`} />
         <g className={styles.beside} transform={`translate(${mugAxis} ${STAND_Y})`}>
           <PieceMarks drawn={MUG_DRAWN} pxPerMm={pxPerMm} />

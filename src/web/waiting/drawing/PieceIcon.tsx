@@ -7,7 +7,8 @@ const EDGE_PX = 3;
 
 /** A piece's silhouette, as large as fits a square. It says nothing that words beside it do not. */
 export const PieceIcon = memo(function PieceIcon({ seen, sizePx }: { readonly seen: Seen; readonly sizePx: number }) {
-  const drawn = drawPiece(seen);
+  // A tile from the side is a line: it is shown from above.
+  const drawn = drawPiece(seen.form === "tile" ? { ...seen, form: "box", heightMm: seen.diameterMm } : seen);
   const width = drawn.rightMm - drawn.leftMm;
   const room = sizePx - 2 * EDGE_PX;
   const pxPerMm = Math.min(room / width, room / drawn.topMm);

@@ -1,8 +1,10 @@
 import { type ChangeEvent, useRef, useState } from "react";
 import type { WareImport } from "../../../studio/records/ware-csv/preview-ware-import.ts";
-import { Button, Dialog, OpenFileIcon, Problem, tell, wordsOf } from "../../parts/index.ts";
+import type { WareStage } from "../../../studio/records/ware-record.ts";
+import { Button, ChoiceField, Dialog, OpenFileIcon, Problem, tell, wordsOf } from "../../parts/index.ts";
 import { ask } from "../../studio/client.ts";
 import { useCommand, useUndo } from "../../studio/hooks.ts";
+import { STAGE_CHOICES } from "../batch/firing-choices.ts";
 import { ImportPreview } from "./ImportPreview.tsx";
 import styles from "./ImportSheet.module.css";
 import { importCounts, importPress, importSummary } from "./import-words.ts";
@@ -13,6 +15,8 @@ export interface ImportSheetProps {
 
 interface Chosen {
   readonly csv: string;
+  /** What new ware is where the list does not say. */
+  readonly stage: WareStage;
   readonly preview: WareImport;
 }
 
@@ -40,15 +44,15 @@ export default function ImportSheet({ onClose }: ImportSheetProps) {
     event.target.value = "";
     if (!file) return;
     setChosen(null);
-    void busy(async () => {
-      const csv = await file.text();
-      setChosen({ csv, preview: await ask<WareImport>("/ware-csv-preview", { body: { csv } }) });
-    });
+    void busy(async () => look(await file.text(), "greenware"));
   };
-  const take = ({ csv, preview }: Chosen) =>
+  const look = async (csv: string, stage: WareStage) => {
+    const preview = await ask<WareImport>("/ware-csv-preview", { body: { csv, stage } });
+    setChosen({ csv, stage, preview });
+  };
+  const take = ({ csv, stage, preview }: Chosen) =>
     busy(async () => {
-      // As the preview read it: new ware is raw where the list does not say.
-      await command("import-ware", { csv, stage: "greenware" });
+      await command("import-ware", { csv, stage });
       tell(`From the list: ${importSummary(importCounts(preview))}`, () =>
         undo().catch((error: unknown) => tell(wordsOf(error))),
       );
@@ -86,7 +90,16 @@ export default function ImportSheet({ onClose }: ImportSheetProps) {
       />
       <Problem error={problem} />
       {chosen ? (
-        <ImportPreview preview={chosen.preview} />
+        <>
+          <ImportPreview preview={chosen.preview} />
+          <ChoiceField
+            label="New ware whose stage the list does not say"
+            look="row"
+            options={STAGE_CHOICES}
+            value={chosen.stage}
+            onChange={(stage) => void busy(() => look(chosen.csv, stage))}
+          />
+        </>
       ) : (
         <div className={styles.begin}>
           <p>

@@ -80,6 +80,10 @@ export const WareRow = memo(function WareRow(props: WareRowProps) {
           <span className={styles.name}>{ware.name}</span>
           <span className={styles.soft}>
             {size} {units === "inches" ? "in" : "mm"}
+            <span className={styles.brief}>
+              {firingKind ? `${FIRING_WORDS[firingKind]} firing` : STAGE_WORDS[stage]}
+              {glaze && `, ${glaze}`}
+            </span>
             {inLoads > 0 && <span className={styles.inLoad}>{inLoads} in a load</span>}
             {ware.mustFire && <span className={styles.must}>must fire</span>}
           </span>
