@@ -1,6 +1,9 @@
 import type { CommandAnswer, StudioEvent } from "../studio/api/contract.ts";
 import { KIND_NAMES, type KindName } from "../studio/records/record-kind.ts";
 
+/** Ids by kind. */
+export type StudioIds = { readonly [Kind in KindName]: readonly string[] };
+
 type Listener = (event: StudioEvent) => void;
 
 /** Tells whoever listens what changed. */
@@ -22,7 +25,7 @@ export class StudioNews {
   }
 
   /** The whole studio was replaced: names every record that was or is there, and no entry of the history. */
-  replaced(...ids: readonly { readonly [Kind in KindName]: readonly string[] }[]): void {
+  replaced(...ids: readonly StudioIds[]): void {
     const changed = KIND_NAMES.map((kind) => [kind, [...new Set(ids.flatMap((each) => each[kind]))]] as const);
     this.#tell({ entryId: "", changed: Object.fromEntries(changed), settingsChanged: true });
   }

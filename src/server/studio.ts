@@ -1,11 +1,12 @@
 import type { CommandAnswer, CommandCall } from "../studio/api/contract.ts";
 import { addPhoto, type NewPhoto } from "../studio/commands/add-photo.ts";
 import { doCommand } from "../studio/commands/do-command.ts";
+import { beginEmpty, beginWithDemo } from "../studio/demo/begin.ts";
 import { redo, undo } from "../studio/history/undo.ts";
+import { KIND_NAMES, type KindName } from "../studio/records/record-kind.ts";
 import type { StudioStore } from "../studio/records/store.ts";
-import { Refusal } from "./answering/refusals.ts";
 import type { ServerSetting } from "./server-setting.ts";
-import { StudioNews } from "./studio-news.ts";
+import { type StudioIds, StudioNews } from "./studio-news.ts";
 
 /** The studio as the routes see it: whatever changes it here is told to every open browser. */
 export class Studio {
@@ -42,19 +43,24 @@ export class Studio {
     return this.#told(redo(this.store, scope));
   }
 
-  /** Settings that were put say that she has begun, though nothing is kept yet. */
-  async beginEmpty(): Promise<void> {
-    await this.store.write(async ({ settings }) => settings.put(await settings.get()));
-    this.news.replaced();
+  /** Begins a new studio; refuses one that has begun. */
+  async begin(how: "demo" | "empty"): Promise<void> {
+    if (how === "demo") await beginWithDemo(this.store, this.now(), this.newId);
+    else await beginEmpty(this.store);
+    await this.replaced();
   }
 
-  /** Not there yet. */
-  async beginWithDemo(): Promise<void> {
-    throw new Refusal(501, {
-      code: "no-demo",
-      path: "with",
-      found: "demo",
-      expected: "empty: the demo is still being made",
+  /** Tells every open browser to read everything again. `before`: the ids of what was there. */
+  async replaced(...before: readonly StudioIds[]): Promise<void> {
+    this.news.replaced(...before, await this.ids());
+  }
+
+  /** The ids of everything that is kept. */
+  ids(): Promise<StudioIds> {
+    return this.store.read(async (records) => {
+      const ids = {} as { [Kind in KindName]: readonly string[] };
+      for (const kind of KIND_NAMES) ids[kind] = (await records[kind].list()).map(({ id }) => id);
+      return ids;
     });
   }
 

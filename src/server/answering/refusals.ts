@@ -19,6 +19,7 @@ const STATUS_OF: Readonly<Record<string, number>> = {
   "id-taken": 409,
   "changed-since": 409,
   "still-in-use": 409,
+  "begun-already": 409,
   "store-busy": 409,
   "nothing-to-undo": 409,
   "nothing-to-redo": 409,

@@ -2,7 +2,6 @@ import type { FastifyPluginAsyncTypebox } from "@fastify/type-provider-typebox";
 import { Type } from "typebox";
 import { OneOf } from "../../measures/schema.ts";
 import { answers, StudioCardShape } from "../answering/answers.ts";
-import { Refusal } from "../answering/refusals.ts";
 import type { Studio } from "../studio.ts";
 import { studioCard } from "./studio-card.ts";
 
@@ -26,18 +25,8 @@ export const beginRoute =
         },
       },
       async ({ body }) => {
-        if (!(await studioCard(studio)).isNew) throw begunAlready();
-        if (body.with === "empty") await studio.beginEmpty();
-        else await studio.beginWithDemo();
+        await studio.begin(body.with);
         return studioCard(studio);
       },
     );
   };
-
-const begunAlready = (): Refusal =>
-  new Refusal(409, {
-    code: "begun-already",
-    path: "",
-    found: "a studio that has begun",
-    expected: "a new one: serve another folder with --data FOLDER, or restore an archive",
-  });

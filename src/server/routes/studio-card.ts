@@ -1,5 +1,6 @@
 import type { FastifyPluginAsyncTypebox } from "@fastify/type-provider-typebox";
 import type { StudioCard } from "../../studio/api/contract.ts";
+import { isNew } from "../../studio/demo/begin.ts";
 import { KIND_NAMES, type KindName } from "../../studio/records/record-kind.ts";
 import { answers, StudioCardShape } from "../answering/answers.ts";
 import type { Studio } from "../studio.ts";
@@ -16,12 +17,9 @@ export const studioCardRoute =
   };
 
 /** What is kept, and whether she has begun. */
-export async function studioCard({ store, version, homeAddresses }: Studio): Promise<StudioCard> {
-  const { counts, hasBegun } = await store.read(async (records) => {
-    const counted = {} as Record<KindName, number>;
-    for (const kind of KIND_NAMES) counted[kind] = await records[kind].count();
-    return { counts: counted, hasBegun: await records.settings.arePut() };
+export const studioCard = ({ store, version, homeAddresses }: Studio): Promise<StudioCard> =>
+  store.read(async (records) => {
+    const counts = {} as Record<KindName, number>;
+    for (const kind of KIND_NAMES) counts[kind] = await records[kind].count();
+    return { version, isNew: await isNew(records), counts, homeAddresses: homeAddresses() };
   });
-  const isNew = !hasBegun && KIND_NAMES.every((kind) => counts[kind] === 0);
-  return { version, isNew, counts, homeAddresses: homeAddresses() };
-}
