@@ -182,6 +182,19 @@ describe("ticks from the kiln", () => {
   });
 });
 
+test("a tick that names its spot finds its piece in a plan changed while the phone was away", async () => {
+  await change({ plan: planOf([at("cup", -90), at("cup", 0)], [at("cup", 0)]) });
+  await change({ plan: planOf([at("cup", 0), at("bowl", -90)], [at("cup", 0)]) });
+  const spot = { topMm: 41, xMm: 0, yMm: 0 };
+  await tick(0, 1, { ware: "cup", spot });
+  expect((await load()).ticks).toEqual([{ level: 0, placement: 0, at: studio.now }]);
+  const gone = tick(0, 0, { ware: "cup", spot: { ...spot, xMm: -90 } });
+  await expect(gone).rejects.toMatchObject({
+    code: "unknown-place",
+    found: "a tick for cup as piece 1 of level 1, which stands elsewhere now",
+  });
+});
+
 test("a copy is another way to load the same kiln: planned alike, with nothing in it yet", async () => {
   await change({ plan: planOf([at("cup", 0)]), pins: [{ level: 0, placement: 0 }] });
   await tick(0, 0);

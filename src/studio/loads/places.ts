@@ -21,6 +21,22 @@ const SAME_DEG = 0.01;
 export const placementAt = (plan: LoadPlanFile | null, { level, placement }: Place): Placement | undefined =>
   plan?.levels[level]?.placements[placement];
 
+/** Where in a plan a piece stands of which only the spot is known: its shelf's top and its axis. */
+export function placeAtSpot(
+  plan: LoadPlanFile | null,
+  ware: string | undefined,
+  { topMm, xMm, yMm }: { readonly topMm: number; readonly xMm: number; readonly yMm: number },
+): Place | null {
+  for (const [level, { topMm: top, placements }] of plan?.levels.entries() ?? []) {
+    if (!near(top, topMm)) continue;
+    const placement = placements.findIndex(
+      (each) => (ware === undefined || each.ware === ware) && near(each.xMm, xMm) && near(each.yMm, yMm),
+    );
+    if (placement >= 0) return { level, placement };
+  }
+  return null;
+}
+
 export const placeKey = ({ level, placement }: Place): string => `${level}.${placement}`;
 
 /**
