@@ -1,0 +1,162 @@
+import { memo, type ReactNode, useMemo } from "react";
+import type { LoadPlan } from "../../../loading/load-plan.ts";
+import type { LoadRequest } from "../../../loading/load-request.ts";
+import type { SheetLevel } from "../../../sheets/sheet-load.ts";
+import { type Place, placeKey } from "../../../studio/loads/places.ts";
+import base from "../../kilns/drawing/Drawing.module.css";
+import { type Frame, frameOf } from "../../kilns/drawing/frame.ts";
+import { CutWalls, FittingFromFront } from "../../kilns/drawing/SideDrawing.tsx";
+import { drawnLoad } from "./drawn-load.ts";
+import { kindSigns } from "./kind-signs.ts";
+import styles from "./Marks.module.css";
+import { PiecesFromSide, PostFromSide, ShelfFromSide } from "./SideMarks.tsx";
+
+export interface KilnElevationProps {
+  readonly request: LoadRequest;
+  readonly plan: LoadPlan;
+  /** The level that is looked at; null for none. */
+  readonly level: number | null;
+  readonly marked?: readonly Place[];
+  /** Pressed a level. */
+  readonly onPress?: (level: number) => void;
+  /** Levels where a rule is broken. */
+  readonly broken?: ReadonlySet<number>;
+  readonly label?: string;
+  /** Drawn over it: handles. */
+  readonly children?: ReactNode;
+}
+
+/** The kiln cut open, from the front: shelves, posts, every piece's silhouette, what sticks through the wall. */
+export const KilnElevation = memo(function KilnElevation(props: KilnElevationProps) {
+  const { request, plan, level: chosenLevel, marked = [], onPress, broken, label, children } = props;
+  const load = drawnLoad(request, plan);
+  const frame = frameOf(request.kiln.chamber);
+  const signs = useMemo(() => kindSigns(request.ware), [request]);
+  const chosen = useMemo(() => new Set(marked.map(placeKey)), [marked]);
+  const { kiln } = request;
+  const plain = { name: kiln.name, chamber: kiln.chamber };
+  // Seen from below upward, a level's pieces stand before the posts behind them.
+  return (
+    <svg
+      className={base.drawing}
+      viewBox={elevationBox(frame)}
+      role={onPress ? "group" : "img"}
+      aria-label={label ?? `The kiln from the front, ${plan.levels.length} levels`}
+    >
+      <CutWalls frame={frame} />
+      {load.levels.map((level) => (
+        <rect
+          key={level.index}
+          data-drop-level={level.index}
+          className={level.index === chosenLevel ? styles.rowChosen : styles.row}
+          {...rowOf(level, frame)}
+        />
+      ))}
+      {load.scene.posts.map((post) => (
+        <PostFromSide key={post.name} post={post} />
+      ))}
+      {load.levels.map((level) => (
+        <g key={level.index} data-drop-level={level.index}>
+          <PiecesFromSide level={level} signs={signs} chosen={chosen} />
+          <ShelfFromSide shelf={level.shelf} />
+        </g>
+      ))}
+      {[...kiln.probes, ...kiln.spyholes].map((thing) => (
+        <FittingFromFront key={`${"reachMm" in thing}${thing.name}`} kiln={plain} thing={thing} frame={frame} />
+      ))}
+      {load.levels.map((level) => (
+        <LevelNumber
+          key={level.index}
+          level={level}
+          frame={frame}
+          isChosen={level.index === chosenLevel}
+          isBroken={broken?.has(level.index) ?? false}
+        />
+      ))}
+      {onPress &&
+        load.levels.map((level) => (
+          <LevelButton
+            key={level.index}
+            level={level}
+            frame={frame}
+            isChosen={level.index === chosenLevel}
+            isBroken={broken?.has(level.index) ?? false}
+            onPress={() => onPress(level.index)}
+          />
+        ))}
+      {children}
+    </svg>
+  );
+});
+
+/** The elevation's viewBox: room at the left for the levels' numbers, at the right for what pulls a shelf up. */
+export function elevationBox({ reachX, depthMm, wall, letter }: Frame): string {
+  const side = reachX + wall + letter * 1.9;
+  return `${-side} ${-(depthMm + wall + letter * 0.4)} ${2 * side} ${depthMm + 2 * wall + letter * 0.8}`;
+}
+
+interface Row {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+const rowOf = (level: SheetLevel, { reachX }: Frame): Row => ({
+  x: -reachX,
+  y: -(level.shelf.topMm + Math.max(level.clearMm, 8)),
+  width: 2 * reachX,
+  height: Math.max(level.clearMm, 8) + level.shelf.topMm - level.shelf.undersideMm,
+});
+
+interface LevelProps {
+  readonly level: SheetLevel;
+  readonly frame: Frame;
+  readonly isChosen: boolean;
+  readonly isBroken: boolean;
+}
+
+function LevelNumber({ level, frame, isChosen, isBroken }: LevelProps) {
+  const { letter, reachX, wall } = frame;
+  const [x, y] = [-(reachX + wall + letter * 0.95), -(level.shelf.topMm + letter * 0.4)];
+  return (
+    <>
+      <text
+        className={isChosen ? styles.levelNumberChosen : styles.levelNumber}
+        textAnchor="middle"
+        x={x}
+        y={y}
+        fontSize={letter * 1.15}
+      >
+        {level.number}
+      </text>
+      {isBroken && (
+        <text className={styles.levelBroken} textAnchor="middle" x={x} y={y - letter * 1.2} fontSize={letter}>
+          !
+        </text>
+      )}
+    </>
+  );
+}
+
+/** The whole row may be pressed; keys reach it too. */
+function LevelButton({ level, frame, isChosen, isBroken, onPress }: LevelProps & { readonly onPress: () => void }) {
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a drawing's part cannot be a button
+    <rect
+      role="button"
+      tabIndex={0}
+      data-drop-level={level.index}
+      className={styles.levelButton}
+      aria-label={`Level ${level.number}, ${level.pieces.length} pieces${isBroken ? ", a rule is broken" : ""}`}
+      aria-pressed={isChosen}
+      {...rowOf(level, frame)}
+      onClick={onPress}
+      onKeyDown={(event) => {
+        if (event.key !== "Enter" && event.key !== " ") return;
+        event.preventDefault();
+        onPress();
+      }}
+    />
+  );
+}
