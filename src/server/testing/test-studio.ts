@@ -1,6 +1,9 @@
+// Says what `app.swagger()` gives.
+
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import type {} from "@fastify/swagger";
 import type { FastifyInstance, InjectOptions, LightMyRequestResponse } from "fastify";
 import { openSqliteStore } from "../../store/sqlite-store.ts";
 import type { StudioStore } from "../../studio/records/store.ts";
