@@ -12,6 +12,7 @@ import { screenAt } from "./shell/screens.ts";
 import { queries } from "./studio/cache.ts";
 import { beginListening } from "./studio/events.ts";
 import { keepReads } from "./studio/kept-reads.ts";
+import { readAhead } from "./studio/read-ahead.ts";
 
 // The screen she came for is fetched beside the first question to the studio, not after it.
 void screenAt(location.pathname)
@@ -21,6 +22,7 @@ keepReads();
 beginListening();
 tellLateRefusals();
 keepProgram();
+readAhead();
 
 createRoot(document.getElementById("app") as HTMLElement).render(
   <StrictMode>

@@ -2,6 +2,7 @@ import { QueryClient } from "@tanstack/react-query";
 import type { Changed } from "../../studio/api/contract.ts";
 import type { RecordOf } from "../../studio/records/all-kinds.ts";
 import type { KindName } from "../../studio/records/record-kind.ts";
+import type { StudioSettings } from "../../studio/records/studio-settings.ts";
 import { StudioRefusal } from "./client.ts";
 import { type Kept, listAfter } from "./list-after.ts";
 
@@ -26,7 +27,9 @@ export type AnyChanged = { readonly [kind: string]: Readonly<Record<string, Kept
 /** Shows records that were put in, changed or taken out, on every screen of this page. Kinds not read yet are left. */
 export function showChanged(changed: Changed | AnyChanged): void {
   for (const [kind, records] of Object.entries(changed as AnyChanged)) {
-    queries.setQueryData<readonly Kept[]>([kind], (list) => list && listAfter(list, records));
+    // The settings are one, not a list; only a cache's own `settings` speaks of them here.
+    if (kind === "settings") queries.setQueryData([kind], records.settings);
+    else queries.setQueryData<readonly Kept[]>([kind], (list) => list && listAfter(list, records));
   }
 }
 
@@ -46,6 +49,7 @@ export interface StudioCache {
     change: (record: RecordOf[Kind]) => RecordOf[Kind],
   ) => void;
   readonly remove: (kind: KindName, id: string) => void;
+  readonly settings: (change: Partial<StudioSettings>) => void;
 }
 
 /**
@@ -53,7 +57,9 @@ export interface StudioCache {
  *
  * @param noteBefore told of each record as it was (null: it was not there), before it is shown changed
  */
-export function studioCache(noteBefore: (kind: KindName, id: string, before: unknown) => void = () => {}): StudioCache {
+export function studioCache(
+  noteBefore: (kind: KindName | "settings", id: string, before: unknown) => void = () => {},
+): StudioCache {
   const show = (kind: KindName, id: string, record: unknown) => {
     noteBefore(kind, id, known(kind, id) ?? null);
     showChanged({ [kind]: { [id]: record } } as Changed);
@@ -66,5 +72,11 @@ export function studioCache(noteBefore: (kind: KindName, id: string, before: unk
       if (record) show(kind, id, change(record));
     },
     remove: (kind, id) => show(kind, id, null),
+    settings: (change) => {
+      const settings = queries.getQueryData<StudioSettings>(["settings"]);
+      if (!settings) return;
+      noteBefore("settings", "settings", settings);
+      queries.setQueryData(["settings"], { ...settings, ...change });
+    },
   };
 }

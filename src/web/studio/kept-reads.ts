@@ -1,4 +1,5 @@
 import { createStore, get, set } from "idb-keyval";
+import type { StudioCard } from "../../studio/api/contract.ts";
 import { queries } from "./cache.ts";
 
 // What was read last, kept on this device: shown at once after a reload, and all there is while the studio is away.
@@ -15,7 +16,8 @@ const KEPT = new Set([
   "notes",
   "photos",
 ]);
-const WRITE_AFTER_MS = 400;
+/** Soon, for she may reload; not at once, for a list changes several times in a moment. */
+const WRITE_AFTER_MS = 80;
 
 let store: ReturnType<typeof createStore> | null = null;
 const reads = () => {
@@ -26,7 +28,9 @@ const reads = () => {
 /** What was read last, or undefined where nothing was, or where this browser keeps nothing. */
 export async function keptRead(name: string): Promise<unknown> {
   try {
-    return await get(name, reads());
+    const kept = await get<unknown>(name, reads());
+    // A studio that was new then may have begun since, and its first page is no place to be sent to by mistake.
+    return name === "studio" && (kept as StudioCard | undefined)?.isNew ? undefined : kept;
   } catch {
     return undefined;
   }
