@@ -4,9 +4,9 @@ import { wallDistanceMm } from "../rules/gap.ts";
 import { shelvesAbove } from "../rules/headroom.ts";
 import { edgeMarginMm } from "../rules/shelf-edge.ts";
 import { mouthDistanceMm } from "../solids/mouth-distance.ts";
-import { solidDistanceMm } from "../solids/upright.ts";
+import { type Solid, solidDistanceMm } from "../solids/upright.ts";
 import type { Place } from "./broken.ts";
-import { sceneOf } from "./scene.ts";
+import { type PieceInPlace, type Scene, sceneOf } from "./scene.ts";
 
 /** The nearest thing of one kind to a piece. */
 export interface Clearance {
@@ -37,14 +37,22 @@ export function clearances(
   const scene = sceneOf(request, plan);
   const piece = scene.pieces.find((each) => each.level === levelIndex && each.placement === placementIndex);
   if (!piece) return [];
+  return clearancesIn(
+    scene,
+    piece,
+    scene.pieces.filter((each) => each !== piece),
+  );
+}
+
+/** The same for a piece in a scene set up already, against the given other pieces: for many questions about one plan. */
+export function clearancesIn(scene: Scene, piece: PieceInPlace, others: readonly PieceInPlace[]): Clearance[] {
   const { rules } = scene;
   const chamber: Place = { kind: "chamber" };
-  const others = scene.pieces.filter((each) => each !== piece).map((each) => ({ ...each, name: each.ware.name }));
   const posts = scene.posts.filter((post) => post.level !== piece.level);
-  const toSolid = (thing: (typeof others | typeof posts)[number], withinMm: number): number =>
+  const toSolid = (thing: { readonly solid: Solid }, withinMm: number): number =>
     solidDistanceMm(piece.solid, thing.solid, withinMm);
   return [
-    ...nearest("ware", rules.gapMm, others, toSolid),
+    ...nearest("ware", rules.gapMm, others, toSolid).map((found) => ({ ...found, to: wareName(others, found.place) })),
     ...nearest("post", rules.gapMm, posts, toSolid),
     {
       kind: "wall",
@@ -58,7 +66,7 @@ export function clearances(
       distanceMm: edgeMarginMm(scene, piece),
       leastMm: 0,
       to: "the shelf's edge",
-      place: scene.shelves[levelIndex]!.place,
+      place: scene.shelves[piece.level]!.place,
     },
     ...nearest("shelf above", rules.headroomMm, shelvesAbove(scene, piece), (shelf, withinMm) =>
       solidDistanceMm(piece.solid, shelf.solid, withinMm),
@@ -71,6 +79,11 @@ export function clearances(
       mouthDistanceMm(piece.solid, mouth, withinMm),
     ),
   ];
+}
+
+/** A neighbour by its kind alone: for a label the number says nothing. */
+function wareName(others: readonly PieceInPlace[], place: Place): string {
+  return others.find((each) => each.place === place)?.ware.name ?? "";
 }
 
 function nearest<Thing extends { readonly name: string; readonly place: Place }>(
