@@ -41,7 +41,7 @@ export default function SheetDialog({ load, onClose }: { load: LoadRecord; onClo
       actions={
         <>
           <Button look="plain" icon={<OnIcon />} href={`/loads/${load.id}/at-the-kiln`}>
-            Or tick it off on the phone
+            Tick it off here
           </Button>
           <Button look="main" icon={<PrintIcon />} onPress={() => window.open(print, "_blank", "noopener")}>
             Open to print

@@ -3,6 +3,7 @@ import type { LoadRecord } from "../../../studio/records/load-record.ts";
 import type { WareRecord } from "../../../studio/records/ware-record.ts";
 import { Button, ChoiceField, Dialog, Problem, tell } from "../../parts/index.ts";
 import { newId, useCommand } from "../../studio/hooks.ts";
+import { undoLast } from "../undo-last.ts";
 import { BECAME, BECAME_WORDS, type Became, becameCommands, unpackedBatches } from "./became.ts";
 import styles from "./Unpack.module.css";
 
@@ -25,18 +26,24 @@ export default function UnpackDialog({ load, ware, onClose }: UnpackDialogProps)
   const unpack = async () => {
     setBusy(true);
     setError(null);
+    let wareChanges = 0;
     try {
       await command("change-load", { id: load.id, version: load.version, state: "unpacked" });
       for (const each of out) {
         const became = answers[each.batch.id] ?? each.likely;
-        for (const { name, input } of becameCommands(each, became, newId)) await command(name, input);
+        for (const { name, input } of becameCommands(each, became, newId)) {
+          await command(name, input);
+          wareChanges += 1;
+        }
       }
     } catch (problem) {
       setError(problem);
       setBusy(false);
       return;
     }
-    tell(`${load.name} is unpacked`);
+    tell(`${load.name} is unpacked`, () => {
+      void undoLast("ware", wareChanges).then(() => undoLast(`load:${load.id}`));
+    });
     onClose();
   };
 

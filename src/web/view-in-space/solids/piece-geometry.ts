@@ -7,7 +7,16 @@ import { isOpen, rounded, type Side, sideOf } from "./side.ts";
 
 // A thrown wall as it is drawn. Common practice, no source; the rules never ask for it.
 const WALL_MM = 4;
-const AROUND = 40;
+// A circle is drawn with as many flat sides as keep within this of it, which is less than a dot of any screen.
+const OFF_THE_CIRCLE_MM = 0.35;
+const FEWEST_SIDES = 12;
+const MOST_SIDES = 48;
+
+/** How many flat sides a circle of a radius is drawn with. */
+export function sidesFor(radiusMm: number): number {
+  const most = Math.acos(1 - Math.min(1, OFF_THE_CIRCLE_MM / radiusMm));
+  return Math.min(MOST_SIDES, Math.max(FEWEST_SIDES, 4 * Math.ceil(Math.PI / most / 4)));
+}
 
 /**
  * One piece of a kind as a mesh about its own axis, its foot (or its cookie's) at height 0. Millimetres; the renderer's
@@ -82,5 +91,5 @@ function disc(radiusMm: number, heightMm: number): BufferGeometry[] {
 const turned = (run: Side): BufferGeometry =>
   new LatheGeometry(
     run.map(([height, radius]) => new Vector2(radius, height)),
-    AROUND,
+    sidesFor(Math.max(...run.map(([, radius]) => radius))),
   );

@@ -17,7 +17,7 @@ export function handleGeometry(ware: Ware, handle: Protrusion, side: Side): Buff
     new Vector3(out * 1.1, lower + 0.1 * ware.heightMm, 0),
     new Vector3(fromLow, lower, 0),
   );
-  const ear = new TubeGeometry(curve, 18, thick, 8);
+  const ear = new TubeGeometry(curve, 14, thick, 6);
   ear.scale(1, 1, Math.min(1.5, handle.widthMm / 2 / thick));
   return within(reaching(ear, Math.min(fromUp, fromLow), out), ware.heightMm);
 }
@@ -29,7 +29,7 @@ export function spoutGeometry(ware: Ware, spout: Protrusion, side: Side): Buffer
   const out = ware.diameterMm / 2 + spout.reachMm;
   const wide = spout.widthMm / 2;
   const length = Math.hypot(out - from, 0.4 * ware.heightMm);
-  const pipe = new CylinderGeometry(wide * 0.55, wide, length, 16);
+  const pipe = new CylinderGeometry(wide * 0.55, wide, length, 12);
   pipe.translate(0, length / 2, 0);
   pipe.rotateZ(-Math.atan2(out - from, 0.4 * ware.heightMm));
   pipe.translate(from, root, 0);

@@ -5,7 +5,7 @@ import type { Ware } from "../../../ware/ware.ts";
 export type Side = readonly (readonly [heightMm: number, radiusMm: number])[];
 
 // Between two points of a profile the curve is drawn with so many straight steps.
-const STEPS = 4;
+const STEPS = 3;
 const CLOSED_FORMS: ReadonlySet<string | null> = new Set(["lid", "teapot", "box", "tile"]);
 const OPEN_FORMS: ReadonlySet<string | null> = new Set([
   "beaker",
