@@ -1,3 +1,4 @@
+import { useState } from "react";
 import { usePending } from "./use-pending.ts";
 import styles from "./WareRow.module.css";
 
@@ -10,8 +11,9 @@ export interface CountCellProps {
   readonly onChange: (count: number) => void;
 }
 
-/** How many there are, with one less and one more. Quick presses count as one change. */
+/** How many there are, with one less and one more. Quick presses count as one change; the number pressed can be typed. */
 export function CountCell({ name, count, tabIndex, onChange }: CountCellProps) {
+  const [isTyping, setTyping] = useState(false);
   const { shown, set, flush } = usePending(count, (next) => next !== count && onChange(next));
   const step = (by: number): void => set(Math.min(MOST, Math.max(1, shown + by)));
   return (
@@ -26,20 +28,27 @@ export function CountCell({ name, count, tabIndex, onChange }: CountCellProps) {
       >
         −
       </button>
-      <input
-        className={styles.count}
-        inputMode="numeric"
-        tabIndex={tabIndex}
-        aria-label={`How many: ${name}`}
-        value={shown}
-        onFocus={(event) => event.target.select()}
-        onBlur={flush}
-        onKeyDown={(event) => event.key === "Enter" && flush()}
-        onChange={(event) => {
-          const typed = Number(event.target.value);
-          if (Number.isInteger(typed) && typed >= 1 && typed <= MOST) set(typed);
-        }}
-      />
+      {isTyping ? (
+        <CountInput
+          name={name}
+          count={shown}
+          onChange={set}
+          onClose={() => {
+            setTyping(false);
+            flush();
+          }}
+        />
+      ) : (
+        <button
+          type="button"
+          className={styles.count}
+          tabIndex={tabIndex}
+          aria-label={`${shown} of ${name}`}
+          onClick={() => setTyping(true)}
+        >
+          {shown}
+        </button>
+      )}
       <button
         type="button"
         className={styles.step}
@@ -50,5 +59,35 @@ export function CountCell({ name, count, tabIndex, onChange }: CountCellProps) {
         +
       </button>
     </>
+  );
+}
+
+interface CountInputProps {
+  readonly name: string;
+  readonly count: number;
+  readonly onChange: (count: number) => void;
+  readonly onClose: () => void;
+}
+
+function CountInput({ name, count, onChange, onClose }: CountInputProps) {
+  const [typed, setTyped] = useState(String(count));
+  return (
+    <input
+      className={styles.count}
+      inputMode="numeric"
+      autoComplete="off"
+      // biome-ignore lint/a11y/noAutofocus: it takes the place of the number she pressed.
+      autoFocus
+      aria-label={`How many: ${name}`}
+      value={typed}
+      onFocus={(event) => event.target.select()}
+      onBlur={onClose}
+      onKeyDown={(event) => event.key === "Enter" && onClose()}
+      onChange={(event) => {
+        setTyped(event.target.value);
+        const number = Number(event.target.value);
+        if (Number.isInteger(number) && number >= 1 && number <= MOST) onChange(number);
+      }}
+    />
   );
 }

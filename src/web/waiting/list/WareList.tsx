@@ -37,10 +37,15 @@ export function WareList(props: WareListProps) {
     getItemKey: (i) => batches[i]?.record.id ?? i,
   });
   useLayoutEffect(() => {
-    // Cards and filters above the list come and go.
-    const now = grid.current ? grid.current.getBoundingClientRect().top + scrollY : 0;
-    if (Math.abs(now - offset) > 1) setOffset(now);
-  });
+    const list = grid.current;
+    const page = list?.closest("main") ?? document.body;
+    // Cards and filters above the list come and go, and change the height of the page when they do.
+    const measure = () => setOffset(list ? Math.round(list.getBoundingClientRect().top + scrollY) : 0);
+    measure();
+    const watching = new ResizeObserver(measure);
+    watching.observe(page);
+    return () => watching.disconnect();
+  }, []);
   // biome-ignore lint/correctness/useExhaustiveDependencies: measured anew when rows become higher or lower.
   useEffect(() => virtual.measure(), [height]);
 

@@ -1,6 +1,16 @@
 import { type ChangeEvent, useRef, useState } from "react";
 import type { PhotoRecord } from "../../../studio/records/note-and-photo-records.ts";
-import { BinIcon, Button, IconButton, PhotoIcon, Problem, TextField, tell, wordsOf } from "../../parts/index.ts";
+import {
+  BinIcon,
+  Button,
+  IconButton,
+  PhotoIcon,
+  Problem,
+  TextField,
+  tell,
+  UndoIcon,
+  wordsOf,
+} from "../../parts/index.ts";
 import { useCommand, usePhotos, useUndo } from "../../studio/hooks.ts";
 import { addPhoto } from "./add-photo.ts";
 import styles from "./PhotosOfBatch.module.css";
@@ -16,6 +26,8 @@ export function PhotosOfBatch({ wareId, name }: PhotosOfBatchProps) {
   const input = useRef<HTMLInputElement>(null);
   const [isBusy, setBusy] = useState(false);
   const [problem, setProblem] = useState<unknown>(null);
+  const [removed, setRemoved] = useState(0);
+  const { undo } = useUndo("photos");
   const chosen = async (event: ChangeEvent<HTMLInputElement>) => {
     const files = [...(event.target.files ?? [])];
     event.target.value = "";
@@ -31,9 +43,21 @@ export function PhotosOfBatch({ wareId, name }: PhotosOfBatchProps) {
   return (
     <section className={styles.photos} aria-label={`Photos of ${name}`}>
       {photos.map((photo) => (
-        <OnePhoto key={photo.id} photo={photo} name={name} />
+        <OnePhoto key={photo.id} photo={photo} name={name} onRemoved={() => setRemoved(removed + 1)} />
       ))}
       <Problem error={problem} />
+      {removed > 0 && (
+        <Button
+          look="quiet"
+          icon={<UndoIcon />}
+          onPress={() => {
+            setRemoved(removed - 1);
+            undo().catch(setProblem);
+          }}
+        >
+          Put the photo back
+        </Button>
+      )}
       <Button icon={<PhotoIcon />} isBusy={isBusy} onPress={() => input.current?.click()}>
         {photos.length === 0 ? "Add a photo" : "Another photo"}
       </Button>
@@ -42,9 +66,14 @@ export function PhotosOfBatch({ wareId, name }: PhotosOfBatchProps) {
   );
 }
 
-function OnePhoto({ photo, name }: { readonly photo: PhotoRecord; readonly name: string }) {
+interface OnePhotoProps {
+  readonly photo: PhotoRecord;
+  readonly name: string;
+  readonly onRemoved: () => void;
+}
+
+function OnePhoto({ photo, name, onRemoved }: OnePhotoProps) {
   const command = useCommand();
-  const { undo } = useUndo("photos");
   const [caption, setCaption] = useState(photo.caption);
   const keepCaption = () => {
     if (caption.trim() === photo.caption) return;
@@ -53,7 +82,7 @@ function OnePhoto({ photo, name }: { readonly photo: PhotoRecord; readonly name:
     ).catch((error: unknown) => tell(wordsOf(error)));
   };
   const remove = () => {
-    tell("Removed the photo", () => undo().catch((error: unknown) => tell(wordsOf(error))));
+    onRemoved();
     command("remove-photo", { id: photo.id }, (cache) => cache.remove("photos", photo.id)).catch((error: unknown) =>
       tell(wordsOf(error)),
     );
