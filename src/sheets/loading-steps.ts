@@ -12,6 +12,8 @@ export interface LoadingStep {
   readonly note?: string;
   /** What it sets down, where it sets something down: what a screen marks in its drawing. */
   readonly sets?: "shelf" | "posts" | "pieces";
+  /** True where everything is laid out and counted before it goes in. */
+  readonly counts?: true;
 }
 
 /** Steps that belong together, in their order. */
@@ -47,6 +49,7 @@ function beforeSteps(load: SheetLoad, units: LengthUnits): LoadingStep[] {
     {
       text: "Lay out the shelves, washed sides up, the posts and the ware, as counted on the first page.",
       note: `Everywhere keep at least ${formatLength(load.request.rules.gapMm, units)} between pieces, and to posts and walls.`,
+      counts: true,
     },
   ];
   const floor = postsOnFloor(load);

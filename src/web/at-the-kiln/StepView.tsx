@@ -3,6 +3,7 @@ import { Button, CautionNote } from "../parts/index.ts";
 import { useSettings } from "../studio/hooks.ts";
 import styles from "./KilnWalk.module.css";
 import { LevelPicture } from "./LevelPicture.tsx";
+import { layOut } from "./lay-out.ts";
 import { PiecePhoto } from "./PiecePhoto.tsx";
 import { SidePicture } from "./SidePicture.tsx";
 import type { PlannedLoad, Walk } from "./use-walk.ts";
@@ -86,7 +87,30 @@ function DoView({ walk, step }: { readonly walk: Walk; readonly step: DoStep }) 
       )}
       <h2 className={styles.text}>{step.text}</h2>
       {step.note && <p className={styles.line}>{step.note}</p>}
+      {step.counts && <Counts walk={walk} />}
       {walk.at === 0 && <CautionNote title="First">{CAUTIONS_FIRST}</CautionNote>}
     </>
+  );
+}
+
+function Counts({ walk }: { readonly walk: Walk }) {
+  const { lengthUnits } = useSettings();
+  const { shelves, posts, ware } = layOut(walk.load, lengthUnits);
+  const groups = [
+    ["Shelves", shelves],
+    ["Posts", posts],
+    ["Ware", ware],
+  ] as const;
+  return (
+    <dl className={styles.counts}>
+      {groups.map(([title, lines]) => (
+        <div key={title}>
+          <dt>{title}</dt>
+          {lines.map((line) => (
+            <dd key={line}>{line}</dd>
+          ))}
+        </div>
+      ))}
+    </dl>
   );
 }

@@ -14,6 +14,8 @@ export interface DoStep {
   readonly text: string;
   readonly note: string | null;
   readonly sets: "shelf" | "posts" | null;
+  /** Everything is laid out and counted: the screen lists it. */
+  readonly counts: boolean;
   /** Before anything goes in, while the kiln is built up, or before the lid comes down. */
   readonly when: "before" | "building" | "closing";
 }
@@ -44,12 +46,15 @@ export function loadingWalk(load: SheetLoad, units: LengthUnits): WalkStep[] {
     const planned = level === null ? null : load.plan.levels[level];
     const built = planned ? fingerprint(builtOf(planned)) : furniture;
     const whole = planned ? fingerprint(planned) : when === "before" ? furniture : fingerprint(load.plan.levels);
-    return steps.flatMap(({ text, note, sets }, i): WalkStep[] => {
+    return steps.flatMap(({ text, note, sets, counts = false }, i): WalkStep[] => {
       if (sets === "pieces") return level === null ? [] : pieceSteps(load, level, title);
       // A shelf and its posts stand while pieces on them move; a look about the pieces has to be taken again.
       const about = sets ? `${sets}-${built}` : `${i}-${whole}`;
       const key = `${when}${level ?? ""}-${about}`;
-      return [{ kind: "do", key, stage: title, level, text, note: note ?? null, sets: sets ?? null, when }];
+      const said = counts ? text.replace("on the first page", "here") : text;
+      return [
+        { kind: "do", key, stage: title, level, text: said, note: note ?? null, sets: sets ?? null, counts, when },
+      ];
     });
   });
 }

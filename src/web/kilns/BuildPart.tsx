@@ -64,7 +64,7 @@ export function BuildPart({ draft, change, problemAt }: PartProps) {
           onChange={(percent) => set({ wornShare: percent === null ? undefined : percent / 100 } as Partial<KilnBuild>)}
         />
       </div>
-      <h3>Wall, from the inside out</h3>
+      <h2>Wall, from the inside out</h2>
       {wall.map((layer, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: two layers may be alike
         <div key={index} className={styles.blockHead}>

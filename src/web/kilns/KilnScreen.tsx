@@ -96,6 +96,7 @@ function KilnEditor({ record }: { readonly record: KilnRecord }) {
       </form>
       <Dialog title="How to measure" isOpen={isGuideOpen} onClose={() => setGuideOpen(false)}>
         <MeasuringGuide />
+        <Button onPress={() => setGuideOpen(false)}>Back to the kiln</Button>
       </Dialog>
     </Page>
   );

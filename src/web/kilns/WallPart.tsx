@@ -38,7 +38,7 @@ export function WallPart(props: WallPartProps) {
   };
   return (
     <div className={fields.stack}>
-      <h3>Probes</h3>
+      <h2>Probes</h2>
       {probes.length === 0 && (
         <p className={fields.hint}>A thermocouple or pyrometer tube that sticks into the chamber.</p>
       )}
@@ -51,7 +51,7 @@ export function WallPart(props: WallPartProps) {
           Add a probe
         </Button>
       </div>
-      <h3>Spyholes</h3>
+      <h2>Spyholes</h2>
       {spyholes.length === 0 && <p className={fields.hint}>Holes to look at the cones through.</p>}
       {spyholes.map((spyhole, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: its place is its name for the drawing and the errors

@@ -24,7 +24,7 @@ export function frameOf(chamber: Chamber): Frame {
     reachY: y,
     depthMm: chamber.depthMm,
     wall: size * 0.08,
-    letter: size * 0.05,
+    letter: size * 0.057,
     finger: size * 0.075,
   };
 }
