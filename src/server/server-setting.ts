@@ -1,5 +1,6 @@
 import type { StudioStore } from "../studio/records/store.ts";
 import type { Passphrase } from "./guarding/passphrase.ts";
+import type { Certificate } from "./running/certificate.ts";
 
 /** What a server of one studio is made with. */
 export interface ServerSetting {
@@ -13,8 +14,8 @@ export interface ServerSetting {
   readonly key: Buffer;
   /** Asked of everybody where it is set. */
   readonly passphrase: Passphrase | null;
-  /** A certificate and its key (PEM), where the connection itself is to be encrypted. */
-  readonly certificate: { readonly cert: string; readonly key: string } | null;
+  /** Encrypts the connection; null for plain HTTP. */
+  readonly certificate: Certificate | null;
   /** Host names and addresses the server answers to, without ports. Asked at each request: addresses change. */
   readonly hosts: () => readonly string[];
   /** Addresses to open on a phone, such as `http://192.168.1.20:7420`. */

@@ -30,6 +30,7 @@ import { settingsRoute } from "./routes/settings.ts";
 import { sheetRoutes } from "./routes/sheets.ts";
 import { studioCardRoute } from "./routes/studio-card.ts";
 import { wareCsvRoutes } from "./routes/ware-csv.ts";
+import type { Certificate } from "./running/certificate.ts";
 import type { ServerSetting } from "./server-setting.ts";
 import { handOutFiles } from "./static-files.ts";
 import { Studio } from "./studio.ts";
@@ -44,7 +45,7 @@ export async function studioServer(setting: ServerSetting): Promise<FastifyInsta
   const streams = new EventStreams();
   const door = new Door(setting);
   const jobs = new PlanJobs(setting.newId, planAndKeep(studio, setting.complain));
-  const options: FastifyServerOptions & { https?: ServerSetting["certificate"] } = {
+  const options: FastifyServerOptions & { https?: Certificate } = {
     trustProxy: false,
     exposeHeadRoutes: false,
     routerOptions: { maxParamLength: 200 },

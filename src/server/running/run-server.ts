@@ -6,8 +6,8 @@ import { BadInput } from "../../measures/bad-input.ts";
 import { openStore } from "../../store/open-store.ts";
 import { LOOPBACK_HOSTS } from "../guarding/own-hosts.ts";
 import { hashPassphrase } from "../guarding/passphrase.ts";
-import type { ServerSetting } from "../server-setting.ts";
 import { studioServer } from "../studio-server.ts";
+import { type Certificate, certificateHosts, checkCertificate } from "./certificate.ts";
 import { keepDailyBackups } from "./daily-backup.ts";
 import { prepareDataFolder, serverKey, storeFile } from "./data-folder.ts";
 import { homeNetworkAddresses, ownHosts } from "./own-addresses.ts";
@@ -21,7 +21,8 @@ export interface RunWish {
   /** Whether other machines of the home network may reach it; then a passphrase is needed. */
   readonly homeNetwork: boolean;
   readonly passphrase: string | null;
-  readonly certificate: ServerSetting["certificate"];
+  /** Encrypts the connection; null for plain HTTP. */
+  readonly certificate: Certificate | null;
   readonly complain: (error: Error) => void;
 }
 
@@ -46,6 +47,7 @@ export async function runServer(wish: RunWish): Promise<RunningServer> {
   const { homeNetwork, dataFolder, certificate, complain } = wish;
   const scheme = certificate === null ? "http" : "https";
   if (homeNetwork && wish.passphrase === null) throw noPassphrase();
+  if (certificate !== null) checkCertificate(certificate);
   prepareDataFolder(dataFolder);
   const key = serverKey(dataFolder);
   const passphrase = wish.passphrase === null ? null : await hashPassphrase(wish.passphrase, key);
@@ -63,7 +65,11 @@ export async function runServer(wish: RunWish): Promise<RunningServer> {
       key,
       passphrase,
       certificate,
-      hosts: () => [...LOOPBACK_HOSTS, ...(homeNetwork ? ownHosts() : [])],
+      hosts: () => [
+        ...LOOPBACK_HOSTS,
+        ...(homeNetwork ? ownHosts() : []),
+        ...(certificate === null ? [] : certificateHosts(certificate)),
+      ],
       homeAddresses,
       now,
       newId: () => randomUUID(),

@@ -1,4 +1,5 @@
-// Says what `app.swagger()` gives.
+// Brings the type of `app.swagger()` along.
+/// <reference types="@fastify/swagger" />
 
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
