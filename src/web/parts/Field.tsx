@@ -12,6 +12,8 @@ export interface FieldProps {
   readonly isDisabled?: boolean | undefined;
   /** The label is said to ears alone: where the place tells enough, as in a table. */
   readonly isLabelHidden?: boolean | undefined;
+  /** A few letters or digits are all that goes in. */
+  readonly isShort?: boolean | undefined;
 }
 
 /** What the field itself must carry so that its words belong to it. */
@@ -24,7 +26,7 @@ export interface FieldTies {
 
 /** A label, a hint, the field and what is wrong with it, tied together. */
 export function Field(props: FieldProps & { readonly children: (ties: FieldTies) => ReactNode }) {
-  const { label, hint, problem, isLabelHidden = false, children } = props;
+  const { label, hint, problem, isLabelHidden = false, isShort = false, children } = props;
   const id = useId();
   const hasHint = hint !== undefined && hint !== null && hint !== "";
   const described = [hasHint ? `${id}-hint` : "", problem ? `${id}-problem` : ""].filter(Boolean).join(" ");
@@ -40,7 +42,7 @@ export function Field(props: FieldProps & { readonly children: (ties: FieldTies)
       )}
       {children({
         id,
-        className: styles.input ?? "",
+        className: isShort ? `${styles.input} ${styles.short}` : (styles.input ?? ""),
         "aria-describedby": described === "" ? undefined : described,
         "aria-invalid": problem ? true : undefined,
       })}

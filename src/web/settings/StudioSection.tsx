@@ -90,6 +90,7 @@ function Words({ field, label, hint, maxLength, becomes }: WordsProps) {
       label={label}
       hint={hint}
       maxLength={maxLength}
+      isShort={maxLength < 10}
       value={typed ?? settings[field]}
       onChange={setTyped}
       onBlur={keep}

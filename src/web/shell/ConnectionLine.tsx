@@ -25,7 +25,7 @@ export function ConnectionLine() {
             </span>
             {waiting > 0 && (
               <Button look="quiet" onPress={() => setListed(true)}>
-                See
+                What waits
               </Button>
             )}
           </p>
