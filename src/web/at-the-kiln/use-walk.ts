@@ -3,7 +3,7 @@ import { readLoadPlan } from "../../loading/read-load-plan.ts";
 import { readLoadRequest } from "../../loading/read-load-request.ts";
 import { type SheetLoad, sheetLoad } from "../../sheets/sheet-load.ts";
 import type { LoadRecord } from "../../studio/records/load-record.ts";
-import { useCommand, useConnection, useSettings } from "../studio/hooks.ts";
+import { StudioRefusal, useCommand, useConnection, useSettings } from "../studio/hooks.ts";
 import { remember, remembered } from "./memory.ts";
 import {
   AT_THE_LID,
@@ -69,6 +69,11 @@ export function useWalk(record: PlannedLoad): Walk {
   const done = useMemo(() => doneSteps(steps, record.ticks, memory), [steps, record.ticks, memory]);
   const at = stepToShow(steps, done, memory.here);
 
+  // A tick she took back herself before it was sent is no problem to tell her of.
+  const tellRefusal = (error: unknown) => {
+    if (!(error instanceof StudioRefusal)) throw error;
+    setProblem(error);
+  };
   const tickPieces = (pieces: readonly PieceStep[], isIn: boolean, now: string) => {
     const ticks = pieces.map(({ level, placement, piece }) => ({
       level,
@@ -84,7 +89,7 @@ export function useWalk(record: PlannedLoad): Walk {
       () => update((was) => settle(was, sent)),
       (error: unknown) => {
         update((was) => settle(was, sent));
-        setProblem(error);
+        tellRefusal(error);
       },
     );
   };
@@ -128,7 +133,7 @@ export function useWalk(record: PlannedLoad): Walk {
     setClosed: (isClosed) => {
       update((was) => ({ ...was, closedAt: isClosed ? new Date().toISOString() : null }));
       if (!isClosed && record.state === "loaded") {
-        command("change-load", { id: record.id, version: record.version, state: "loading" }).catch(setProblem);
+        command("change-load", { id: record.id, version: record.version, state: "loading" }).catch(tellRefusal);
       }
     },
   };
@@ -152,8 +157,9 @@ function useMarkLoaded(
     if (!isClosed || !isHere || !isOpenState(state) || sent.current === version) return;
     sent.current = version;
     command("change-load", { id, version, state: "loaded" }).catch((error: unknown) => {
+      if (!(error instanceof StudioRefusal)) throw error;
       // Changed meanwhile: the newer version comes, and is tried in its turn.
-      if ((error as { code?: string }).code !== "changed-since") refuse(error);
+      if (error.code !== "changed-since") refuse(error);
     });
   }, [command, id, version, state, isClosed, isHere, refuse]);
 }

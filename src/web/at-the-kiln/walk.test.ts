@@ -84,9 +84,9 @@ describe("the walk through a load", () => {
 
 test("what is laid out is counted by kind, as the plan uses it", () => {
   expect(layOut(load, "metric")).toEqual({
-    shelves: ["2 full shelf"],
+    shelves: ["2 × full shelf"],
     posts: ["3 of 25 mm", "3 of 50 mm", "3 of 100 mm"],
-    ware: ["3 mug", "2 bowl “wide”", "1 jug", "1 Łódź żółty"],
+    ware: ["3 mugs", "2 × bowl “wide”", "1 jug", "1 Łódź żółty"],
   });
 });
 

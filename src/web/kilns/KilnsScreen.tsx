@@ -16,7 +16,7 @@ import {
   tell,
   wordsOf,
 } from "../parts/index.ts";
-import { newId, useCommand, useKilns, useLoads, useSettings, useUndo } from "../studio/hooks.ts";
+import { newId, StudioRefusal, useCommand, useKilns, useLoads, useSettings, useUndo } from "../studio/hooks.ts";
 import { AddKilnDialog } from "./AddKilnDialog.tsx";
 import { KilnPicture } from "./drawing/KilnPicture.tsx";
 import styles from "./KilnsScreen.module.css";
@@ -34,12 +34,17 @@ export default function KilnsScreen() {
   const [problem, setProblem] = useState<unknown>(null);
   useAction({ id: "add-kiln", name: "Add a kiln", keys: "n", group: "Kilns", run: () => setAdding(true) });
 
+  // What she took back herself before it was saved is no problem to tell her of.
+  const refused = (error: unknown) => {
+    if (!(error instanceof StudioRefusal)) throw error;
+    setProblem(error);
+  };
   const add = (draft: KilnDraft): string => {
     const id = newId();
     const now = new Date().toISOString();
     command("add-kiln", { id, ...draft }, (cache) =>
       cache.put("kilns", { id, ...draft, createdAt: now, changedAt: now }),
-    ).catch(setProblem);
+    ).catch(refused);
     return id;
   };
   const takenNames = (kilns ?? []).map(({ kiln }) => kiln);
@@ -52,7 +57,7 @@ export default function KilnsScreen() {
     setProblem(null);
     command("remove-kiln", { id }, (cache) => cache.remove("kilns", id)).then(
       () => tell(`Removed ${kiln.name}`, () => void undo().catch((error) => tell(wordsOf(error)))),
-      setProblem,
+      refused,
     );
   };
   const addButton = (

@@ -1,9 +1,9 @@
-import { type ClearanceRules, GLAZE_WARE_RULES } from "../../loading/clearance-rules.ts";
+import { GLAZE_WARE_RULES } from "../../loading/clearance-rules.ts";
 import { formatLength } from "../../measures/length.ts";
 import { Button, LengthField } from "../parts/index.ts";
 import type { PartProps } from "./editing.ts";
 import fields from "./Fields.module.css";
-import type { KilnDraft } from "./kiln-draft.ts";
+import { withRule } from "./kiln-draft.ts";
 import styles from "./Parts.module.css";
 import { RulePicture } from "./RulePicture.tsx";
 import { RULE_WORDS, type RuleWords } from "./rule-words.ts";
@@ -57,10 +57,4 @@ function RuleField({ draft, units, change, problemAt, rule }: PartProps & { read
       </div>
     </div>
   );
-}
-
-/** The draft with a clearance of her own; the usual is not written down, so that it stays the usual. */
-export function withRule(draft: KilnDraft, rule: keyof ClearanceRules, mm: number | null): KilnDraft {
-  const { [rule]: _, ...others } = draft.rules;
-  return { ...draft, rules: mm === null || mm === GLAZE_WARE_RULES[rule] ? others : { ...others, [rule]: mm } };
 }

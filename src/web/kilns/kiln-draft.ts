@@ -1,4 +1,5 @@
 import type { Shelf } from "../../kiln/furniture.ts";
+import { type ClearanceRules, GLAZE_WARE_RULES } from "../../loading/clearance-rules.ts";
 import { readLoadRequest } from "../../loading/read-load-request.ts";
 import { BadInput } from "../../measures/bad-input.ts";
 import type { KilnRecord } from "../../studio/records/kiln-record.ts";
@@ -42,4 +43,10 @@ export function reshaped(shelf: Shelf, shape: Shelf["shape"]): Shelf {
   if (shape === "disc" || shape === "half-disc") return { ...of, shape, diameterMm: across };
   if (shape === "polygon") return { ...of, shape, sides: 8, acrossFlatsMm: across };
   return { ...of, shape, widthMm: across, lengthMm: across };
+}
+
+/** The draft with a clearance of her own; the usual is not written down, so that it stays the usual. */
+export function withRule(draft: KilnDraft, rule: keyof ClearanceRules, mm: number | null): KilnDraft {
+  const { [rule]: _, ...others } = draft.rules;
+  return { ...draft, rules: mm === null || mm === GLAZE_WARE_RULES[rule] ? others : { ...others, [rule]: mm } };
 }

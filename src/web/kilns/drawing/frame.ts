@@ -25,7 +25,7 @@ export function frameOf(chamber: Chamber): Frame {
     depthMm: chamber.depthMm,
     wall: size * 0.08,
     letter: size * 0.057,
-    finger: size * 0.075,
+    finger: size * 0.085,
   };
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { readyMadeKiln } from "../../kiln/ready-made-kilns.ts";
 import { fieldOf, problemAt } from "./field-problem.ts";
-import { changedParts, draftFault, freeName, type KilnDraft, reshaped } from "./kiln-draft.ts";
+import { changedParts, draftFault, freeName, type KilnDraft, reshaped, withRule } from "./kiln-draft.ts";
 
 const eight = readyMadeKiln("eight-sided")!;
 const draft: KilnDraft = { kiln: eight.kiln, furniture: eight.furniture, rules: {} };
@@ -66,6 +66,13 @@ describe("what a change sends", () => {
     expect(freeName("probe", [])).toBe("probe");
     expect(freeName("probe", [{ name: "probe" }])).toBe("probe 2");
     expect(freeName("probe 2", [{ name: "probe" }, { name: "probe 2" }])).toBe("probe 3");
+  });
+
+  test("a clearance of her own is written down, the usual one is not, so that it stays the usual", () => {
+    const own = withRule(withRule(draft, "gapMm", 9), "lidMm", 30);
+    expect(own.rules).toEqual({ gapMm: 9, lidMm: 30 });
+    expect(withRule(own, "gapMm", null).rules).toEqual({ lidMm: 30 });
+    expect(withRule(own, "lidMm", 25).rules).toEqual({ gapMm: 9 });
   });
 
   test("a shelf of another shape is as wide as it was, and a whole shelf of the format", () => {
