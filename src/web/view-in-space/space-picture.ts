@@ -27,8 +27,8 @@ import { outlineOf } from "./solids/outline.ts";
 import { coloursOn, type SpaceColours } from "./space-colours.ts";
 
 const OPENING_DEG = 32;
-// Beyond this a phone draws more dots than anybody sees.
-const MOST_DOTS_A_PIXEL = 2;
+// Two dots each way for one of a plain screen's smooth the edges; more than that of a fine screen's nobody sees.
+const DOTS_A_PIXEL = 2;
 const AROUND_MM = 20;
 
 /** The kiln in space on a canvas. It draws when something changed, and never by itself. */
@@ -53,13 +53,13 @@ export class SpacePicture {
   #chosen: PiecePlace | null = null;
   #frame = 0;
   #standing: ReturnType<typeof setTimeout> | undefined;
-  readonly #sharpness = new Sharpness(Math.min(devicePixelRatio, MOST_DOTS_A_PIXEL));
+  readonly #sharpness = new Sharpness(DOTS_A_PIXEL);
 
   /** @throws Error where the browser gives no WebGL */
   constructor(canvas: HTMLCanvasElement, kiln: KilnScene) {
     this.#canvas = canvas;
     this.#kiln = kiln;
-    this.#renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true, powerPreference: "low-power" });
+    this.#renderer = new WebGLRenderer({ canvas, antialias: false, alpha: true, powerPreference: "low-power" });
     this.#colours = coloursOn(canvas);
     this.#sun = new DirectionalLight("white", 1.6);
     this.#sun.position.set(-0.5, 1, 0.8);
