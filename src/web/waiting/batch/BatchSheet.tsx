@@ -6,7 +6,7 @@ import { PhotosOfBatch } from "../photos/PhotosOfBatch.tsx";
 import { useWareCommands } from "../use-ware-commands.ts";
 import { BatchFields } from "./BatchFields.tsx";
 import { changeBetween } from "./batch-change.ts";
-import { type BatchDraft, batchOf, draftOf } from "./batch-draft.ts";
+import { type BatchDraft, batchOf, draftOf, followingName } from "./batch-draft.ts";
 import { copiesOf } from "./copies.ts";
 import { LoadsOfBatch } from "./LoadsOfBatch.tsx";
 import { NEXT_STAGE_WORDS, NEXT_STAGES, onReaching } from "./next-stage.ts";
@@ -22,12 +22,12 @@ export default function BatchSheet({ record, onClose }: BatchSheetProps) {
   const commands = useWareCommands();
   const ware = useWare();
   const glazes = useGlazes();
-  const [draft, setDraft] = useState<BatchDraft>(() => draftOf(record));
-  const [isAsked, setAsked] = useState(false);
   const taken = useMemo(() => {
     const others = ware?.filter(({ id }) => id !== record.id);
     return new Set(others?.map((batch) => batch.ware.name));
   }, [ware, record.id]);
+  const [draft, setDraft] = useState<BatchDraft>(() => followingName(draftOf(record), lengthUnits, taken));
+  const [isAsked, setAsked] = useState(false);
   const { name } = record.ware;
 
   const keep = () => {

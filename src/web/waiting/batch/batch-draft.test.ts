@@ -3,7 +3,15 @@ import { checkRecord } from "../../../studio/records/record-kind.ts";
 import { WARE, type WareRecord } from "../../../studio/records/ware-record.ts";
 import { FORM_NAMES } from "../../../ware/forms.ts";
 import { sampleBatch } from "../testing/sample-batches.ts";
-import { type BatchDraft, batchOf, draftOf, EMPTY_DRAFT, missingOf, type NewBatch } from "./batch-draft.ts";
+import {
+  type BatchDraft,
+  batchOf,
+  draftOf,
+  EMPTY_DRAFT,
+  followingName,
+  missingOf,
+  type NewBatch,
+} from "./batch-draft.ts";
 import { suggestName } from "./name-suggestion.ts";
 
 const NONE: ReadonlySet<string> = new Set();
@@ -95,5 +103,14 @@ describe("the name suggested", () => {
   test("gives way to hers", () => {
     expect(made({ name: " Ida's mug " }).ware.name).toBe("Ida's mug");
     expect(missingOf(draft({ name: "  " }))).toHaveProperty("name");
+  });
+
+  test("of a batch that is kept follows its size as long as it is the one suggested", () => {
+    const resized = (name: string) => {
+      const begun = followingName(draft({ name }), "metric", NONE);
+      return (batchOf({ ...begun, heightMm: 100 }, "metric", NONE) as NewBatch).ware.name;
+    };
+    expect(resized("Mug 85 × 95")).toBe("Mug 85 × 100");
+    expect(resized("Ida's mug")).toBe("Ida's mug");
   });
 });

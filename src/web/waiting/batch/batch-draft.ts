@@ -150,6 +150,12 @@ export function draftOf({ ware, ...record }: WareRecord): BatchDraft {
   };
 }
 
+/** A draft whose name, where it is the one its form and size suggest, goes on following them. */
+export function followingName(draft: BatchDraft, units: LengthUnits, taken: ReadonlySet<string>): BatchDraft {
+  const isSuggested = draft.name === suggestName(draft.form, draft, units, taken);
+  return isSuggested ? { ...draft, name: null } : draft;
+}
+
 function profileOf({ profile }: BatchDraft, outline: FormOutline): [number, number][] | null {
   if (profile === "by-form") return outline.profile;
   return profile === null ? null : profile.map(([up, out]) => [up, out]);

@@ -28,7 +28,7 @@ export function DueCell({ name, dueOn, today, tabIndex, onChange }: DueCellProps
     <button
       ref={button}
       type="button"
-      className={`${styles.due} ${styles[stretch]}`}
+      className={`${styles.due} ${styles[stretch] ?? ""}`}
       tabIndex={tabIndex}
       aria-label={`Due ${dueWords(dueOn, today)}: ${name}`}
       onClick={() => setOpen(true)}
