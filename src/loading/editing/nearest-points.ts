@@ -7,13 +7,15 @@ import { planDistanceMm } from "../solids/plan-distance.ts";
 import { lineShape, type PlanPoint, type PlanShape } from "../solids/plan-shape.ts";
 import { type Solid, type Upright, widestMm } from "../solids/upright.ts";
 
-/** Two places seen from above, to draw a distance between. Millimetres. */
-export interface NearPoints {
-  /** On the piece's outline. */
-  readonly from: PlanPoint;
-  /** On the other thing's. */
-  readonly to: PlanPoint;
+/** Two places seen from above, to draw a distance between: on the piece's outline and on the other thing's. Millimetres. */
+export interface NearestPoints {
+  readonly x1: number;
+  readonly y1: number;
+  readonly x2: number;
+  readonly y2: number;
 }
+
+const points = ([x1, y1]: PlanPoint, [x2, y2]: PlanPoint): NearestPoints => ({ x1, y1, x2, y2 });
 
 /**
  * Where a piece and the thing it is nearest to come closest, seen from above: the ends of a dimension line. What lies
@@ -22,19 +24,17 @@ export interface NearPoints {
  *
  * @param scene where everything but the piece stands
  * @param piece the piece as a solid, where it is held
- * @param near the thing: a clearance as `clearancesIn` tells it, or any place of a broken rule
- * @param onLevel the level the piece is held over
+ * @param near the thing, as `clearancesIn` tells it
  */
-export function nearPoints(
+export function nearestPoints(
   scene: Scene,
   piece: Solid,
   near: Pick<Clearance, "kind" | "place">,
-  onLevel: number,
-): NearPoints | null {
+): NearestPoints | null {
   const { kind, place } = near;
   if (kind === "wall") return toEdge(piece, scene.chamber);
   if (kind === "shelf edge") {
-    const shelf = scene.shelves[onLevel];
+    const shelf = place.kind === "shelf" ? scene.shelves[place.level] : undefined;
     return shelf ? toEdge(piece, shelf.region) : null;
   }
   const other = partsAt(scene, place);
@@ -64,8 +64,8 @@ function partsAt(scene: Scene, place: Place): readonly Upright[] | null {
   }
 }
 
-function toParts(parts: readonly Upright[], others: readonly Upright[]): NearPoints | null {
-  let best: NearPoints | null = null;
+function toParts(parts: readonly Upright[], others: readonly Upright[]): NearestPoints | null {
+  let best: NearestPoints | null = null;
   let nearest = Number.POSITIVE_INFINITY;
   for (const part of parts) {
     for (const other of others) {
@@ -79,10 +79,10 @@ function toParts(parts: readonly Upright[], others: readonly Upright[]): NearPoi
 }
 
 /** The ends between two swollen cores: between the cores' nearest places, each end drawn in by its swelling. */
-function between(a: Upright, b: Upright): NearPoints {
+function between(a: Upright, b: Upright): NearestPoints {
   const [from, to] = nearestOfCores(a.core, b.core);
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  if (length < 1e-9) return { from, to: from };
+  if (length < 1e-9) return points(from, from);
   const [ra, rb] = [widestMm(a), widestMm(b)];
   const at = (along: number): PlanPoint => [
     from[0] + ((to[0] - from[0]) * along) / length,
@@ -90,9 +90,9 @@ function between(a: Upright, b: Upright): NearPoints {
   ];
   if (ra + rb >= length) {
     const middle = at(Math.min(length, Math.max(0, (ra + length - rb) / 2)));
-    return { from: middle, to: middle };
+    return points(middle, middle);
   }
-  return { from: at(ra), to: at(length - rb) };
+  return points(at(ra), at(length - rb));
 }
 
 /** The nearest places of two cores without arcs: points, lines and posts' squares. One of them is a corner. */
@@ -124,13 +124,13 @@ function onLine([x, y]: PlanPoint, [x1, y1]: PlanPoint, [x2, y2]: PlanPoint): Pl
 }
 
 /** Out to the border a piece is nearest to, or past it. */
-function toEdge(piece: Solid, region: ConvexRegion): NearPoints | null {
-  let best: NearPoints | null = null;
+function toEdge(piece: Solid, region: ConvexRegion): NearestPoints | null {
+  let best: NearestPoints | null = null;
   let least = Number.POSITIVE_INFINITY;
   const hear = (x: number, y: number, nx: number, ny: number, margin: number): void => {
     if (margin >= least) return;
     least = margin;
-    best = { from: [x, y], to: [x + nx * margin, y + ny * margin] };
+    best = points([x, y], [x + nx * margin, y + ny * margin]);
   };
   for (const part of piece.parts) {
     const radius = widestMm(part);

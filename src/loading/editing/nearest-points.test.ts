@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { clearancesIn } from "../checker/clearances.ts";
 import { sceneOf } from "../checker/scene.ts";
 import { anyPlan, EIGHT_SIDED } from "../testing/random-loads.ts";
-import { nearPoints } from "./near-points.ts";
+import { nearestPoints } from "./nearest-points.ts";
 
 // The clearances are the checker's, measured another way: the line drawn must be as long as what it is labelled with.
 const STRAIGHT: ReadonlySet<string> = new Set(["beaker", "mug", "jug"]);
@@ -25,9 +25,9 @@ test("a dimension line is as long as the distance it shows, wherever both things
               place.level === piece.level &&
               STRAIGHT.has(plan.levels[place.level]?.placements[place.placement]?.ware ?? ""));
           if (!flat || near.distanceMm < 0.01) continue;
-          const line = nearPoints(scene, piece.solid, near, piece.level);
+          const line = nearestPoints(scene, piece.solid, near);
           if (!line) throw new Error("no line");
-          expect(Math.hypot(line.to[0] - line.from[0], line.to[1] - line.from[1])).toBeCloseTo(near.distanceMm, 6);
+          expect(Math.hypot(line.x2 - line.x1, line.y2 - line.y1)).toBeCloseTo(near.distanceMm, 6);
           drawn += 1;
         }
       }
@@ -44,10 +44,10 @@ test("seen from above a line is never longer than the distance in space", () => 
       for (const piece of scene.pieces) {
         const others = scene.pieces.filter((each) => each !== piece);
         for (const near of clearancesIn(scene, piece, others)) {
-          const line = nearPoints(scene, piece.solid, near, piece.level);
+          const line = nearestPoints(scene, piece.solid, near);
           if (near.kind === "lid" || near.kind === "shelf above") expect(line).toBeNull();
           if (!line || near.distanceMm < 0) continue;
-          const length = Math.hypot(line.to[0] - line.from[0], line.to[1] - line.from[1]);
+          const length = Math.hypot(line.x2 - line.x1, line.y2 - line.y1);
           expect(length).toBeLessThanOrEqual(near.distanceMm + 1e-6);
         }
       }
