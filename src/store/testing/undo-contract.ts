@@ -2,9 +2,10 @@ import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest"
 import { addPhoto } from "../../studio/commands/add-photo.ts";
 import { ALL_COMMANDS } from "../../studio/commands/all-commands.ts";
 import { doCommand } from "../../studio/commands/do-command.ts";
+import { doRecorded } from "../../studio/history/do-recorded.ts";
 import { history, redo, undo } from "../../studio/history/undo.ts";
 import { type KeptEntry, MOST_ENTRIES_A_SCOPE, MOST_ENTRIES_WITH_PICTURES } from "../../studio/records/history.ts";
-import type { StudioStore } from "../../studio/records/store.ts";
+import type { StudioRecords, StudioStore } from "../../studio/records/store.ts";
 import { FIRST_SETTINGS } from "../../studio/records/studio-settings.ts";
 import * as sample from "./sample-records.ts";
 import type { ContractPlace } from "./store-contract.ts";
@@ -191,6 +192,30 @@ export function undoContract(name: string, place: () => ContractPlace): void {
       expect((await history(store, "notes")).map(({ undone }) => undone)).toEqual([true]);
       await redo(store, "notes");
       expect((await look()).notes[0]?.text).toBe("kept");
+    });
+
+    test("of many parts that lean on one another, all go and all come back", async () => {
+      const before = await look();
+      const batch = sample.plainWare("leaning", { glazeId: "new-glaze" });
+      const run = async (records: StudioRecords): Promise<string> => {
+        await records.glazes.add({ ...sample.glaze("new-glaze"), name: "moss" });
+        await records.ware.add(batch);
+        await records.ware.change({ ...batch, ownerNote: "once" });
+        await records.ware.change({ ...batch, ownerNote: "twice" });
+        const second = await records.ware.get("ware-2");
+        if (second) await records.ware.change({ ...second, ownerNote: "once" });
+        await records.ware.change({ ...sample.plainWare("ware-2"), ownerNote: "twice" });
+        await records.notes.add(sample.note("passing"));
+        await records.notes.remove("passing");
+        return "Did much";
+      };
+      const answer = await doRecorded(store, { command: "much", scope: "ware", run }, context());
+      expect(answer.changed.ware?.leaning).toMatchObject({ ownerNote: "twice" });
+      const after = await look();
+      await undo(store, "ware");
+      expect(await look()).toEqual(before);
+      await redo(store, "ware");
+      expect(await look()).toEqual(after);
     });
 
     test("a photo comes and goes with its picture", async () => {

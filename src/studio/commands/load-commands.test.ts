@@ -145,6 +145,18 @@ describe("when other ware is chosen", () => {
   });
 });
 
+test("another way to load the same pieces may have them all, whatever the first one has", async () => {
+  await change({ plan: planOf([-150, -90, -30, 30, 90, 150].map((x) => at("cup", x))) });
+  await studio.give("copy-load", { id: "l", name: "other", newId: "o" });
+  await studio.give("choose-load-ware", { id: "o", version: 1, wareIds: ["bowls"] });
+  await studio.give("choose-load-ware", { id: "o", version: 2, wareIds: ["bowls", "cups"] });
+  const { request } = await studio.get("loads", "o");
+  expect(request.ware.map(({ name, count }) => [name, count])).toEqual([
+    ["bowl", 4],
+    ["cup", 6],
+  ]);
+});
+
 describe("ticks from the kiln", () => {
   beforeEach(() => change({ plan: planOf([at("cup", -90), at("bowl", 90)]) }));
 

@@ -45,6 +45,12 @@ describe("a piece is followed into another plan", () => {
     expect([follow(place(0, 0)), follow(place(0, 1))]).toEqual([place(0, 1), place(0, 0)]);
   });
 
+  test("a piece that is gone is not the one that was moved to its spot", () => {
+    const twoCups = plan(level(41, at("cup", -80), at("cup", 20)));
+    const follow = followPieces(twoCups, plan(level(41, at("cup", 20))), [{ from: place(0, 0), to: place(0, 0) }]);
+    expect([follow(place(0, 0)), follow(place(0, 1))]).toEqual([place(0, 0), null]);
+  });
+
   test("a move from nowhere, to nowhere or into another kind of piece is refused", () => {
     for (const [from, to] of [
       [place(0, 7), place(0, 0)],
