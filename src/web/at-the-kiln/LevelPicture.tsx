@@ -4,11 +4,11 @@ import { regionMark, uprightMark } from "../../sheets/drawing/outlines.ts";
 import { toPaper } from "../../sheets/drawing/to-paper.ts";
 import { looksIn, type NumberedPiece, postsOnFloor, type SheetLevel, type SheetLoad } from "../../sheets/sheet-load.ts";
 import type { SvgNode } from "../../sheets/svg-writer.ts";
+import { placeKey } from "../../studio/loads/places.ts";
 import drawing from "../kilns/drawing/Drawing.module.css";
 import { frameOf, planBox } from "../kilns/drawing/frame.ts";
 import { FittingFromAbove, Hours, Walls } from "../kilns/drawing/PlanDrawing.tsx";
 import styles from "./LevelPicture.module.css";
-import { placeKey } from "./walk.ts";
 
 interface LevelPictureProps {
   readonly load: SheetLoad;
@@ -75,8 +75,8 @@ interface PieceMarkProps {
 }
 
 function PieceMark({ piece, marked, done, letter }: PieceMarkProps) {
-  const { level, placement, x, y, solid, ware } = piece.piece;
-  const key = placeKey(level, placement);
+  const { x, y, solid, ware } = piece.piece;
+  const key = placeKey(piece.piece);
   const look = key === marked ? styles.now : done.has(key) ? styles.in : styles.later;
   return (
     <g>

@@ -1,5 +1,6 @@
+import { placeKey } from "../../studio/loads/places.ts";
 import type { Tick } from "../../studio/records/load-record.ts";
-import { levelPrints, type PlanLevels, placeKey, type WalkStep } from "./walk.ts";
+import { levelPrints, type PlanLevels, type WalkStep } from "./walk.ts";
 
 /** A tick set or taken back on this device, until the studio has it too. */
 export interface WaitingTick {
@@ -34,9 +35,9 @@ export const nothingDone = (plan: PlanLevels): AtTheKiln => ({
 
 /** The studio's ticks after some were set or taken back: of two about one place the later counts. */
 export function ticksAfter(ticks: readonly Tick[], changes: readonly (Tick & { readonly in: boolean })[]): Tick[] {
-  const kept = new Map(ticks.map((tick) => [placeKey(tick.level, tick.placement), tick]));
+  const kept = new Map(ticks.map((tick) => [placeKey(tick), tick]));
   for (const { level, placement, at, in: isIn } of changes) {
-    const key = placeKey(level, placement);
+    const key = placeKey({ level, placement });
     if ((kept.get(key)?.at ?? "") > at) continue;
     if (isIn) kept.set(key, { level, placement, at });
     else kept.delete(key);
@@ -46,7 +47,7 @@ export function ticksAfter(ticks: readonly Tick[], changes: readonly (Tick & { r
 
 /** Every step that is done: the studio's ticks, with this device's later ones over them. */
 export function doneSteps(steps: readonly WalkStep[], ticks: readonly Tick[], memory: AtTheKiln): Set<string> {
-  const ticked = new Map(ticks.map((tick) => [placeKey(tick.level, tick.placement), tick.at]));
+  const ticked = new Map(ticks.map((tick) => [placeKey(tick), tick.at]));
   const done = new Set<string>();
   for (const step of steps) {
     if (step.kind === "do" ? memory.done[step.key] !== undefined : isIn(step.key, wareOf(step), ticked, memory)) {

@@ -3,6 +3,7 @@ import type { LengthUnits } from "../../measures/length.ts";
 import { formatLength } from "../../measures/length.ts";
 import { loadingStages } from "../../sheets/loading-steps.ts";
 import type { NumberedPiece, SheetLoad } from "../../sheets/sheet-load.ts";
+import { placeKey } from "../../studio/loads/places.ts";
 import { fingerprint } from "./fingerprint.ts";
 
 /** Something to do that sets down no single piece: a shelf, posts, a look before going on. */
@@ -64,12 +65,17 @@ function pieceSteps(load: SheetLoad, index: number, stage: string): PieceStep[] 
   const pieces = level?.pieces ?? [];
   return pieces.map((piece) => {
     const { placement } = piece.piece;
-    return { kind: "piece", key: placeKey(index, placement), stage, level: index, placement, piece, of: pieces.length };
+    return {
+      kind: "piece",
+      key: placeKey({ level: index, placement }),
+      stage,
+      level: index,
+      placement,
+      piece,
+      of: pieces.length,
+    };
   });
 }
-
-/** A place in the plan as one word: `2.5`, level 2's placement 5, both from 0. */
-export const placeKey = (level: number, placement: number): string => `${level}.${placement}`;
 
 const builtOf = ({ placements: _, ...built }: Level): Omit<Level, "placements"> => built;
 
