@@ -2,5 +2,6 @@
 export function wordsOf(error: unknown): string {
   if (!(error instanceof Error)) return String(error);
   if (error.name === "StudioAway") return `${error.message} Nothing is lost; try again in a moment.`;
-  return error.message === "" ? "Something went wrong in Wareboard itself." : error.message;
+  if (error.message === "") return "Something went wrong in Wareboard itself.";
+  return `${error.message.charAt(0).toUpperCase()}${error.message.slice(1)}`;
 }

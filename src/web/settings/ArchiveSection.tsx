@@ -83,8 +83,8 @@ function Backups() {
         </Button>
       </div>
       <p className={styles.soft}>
-        Wareboard makes one a day while it runs, and thins out the old ones: each of the last two days, then daily,
-        weekly and monthly.
+        Wareboard makes one a day while it runs, and thins out the old ones: all of the last two days stay, then one a
+        day, one a week, one a month.
       </p>
       <Problem error={problem ?? error} />
       {backups === undefined && !error && <Spinner words="Looking for backups" />}
