@@ -106,9 +106,7 @@ function welcome({ address, homeAddresses }: RunningServer, dataFolder: string):
       : [
           "",
           `  On your phone, in the same network: ${homeAddresses.join(" or ")}`,
-          ...renderUnicodeCompact(first)
-            .split("\n")
-            .map((line) => `    ${line}`),
+          ...squareCode(first),
           ...(first.startsWith("https:")
             ? []
             : ["  What goes over the network is not encrypted: use it in a network you trust."]),
@@ -121,6 +119,14 @@ function welcome({ address, homeAddresses }: RunningServer, dataFolder: string):
     "",
     "  Ctrl-C stops it.",
   ];
+}
+
+/** The address for a phone's camera: dark on light, whatever the terminal's own colours are. */
+function squareCode(address: string): string[] {
+  const [before, after] = process.stdout.isTTY ? ["\x1b[97;40m", "\x1b[0m"] : ["", ""];
+  return renderUnicodeCompact(address, { border: 2 })
+    .split("\n")
+    .map((line) => `    ${before}${line}${after}`);
 }
 
 const SAME_WISH_MS = 1000;

@@ -1,7 +1,6 @@
 import cookie from "@fastify/cookie";
 import helmet from "@fastify/helmet";
 import rateLimit from "@fastify/rate-limit";
-import type { TypeBoxTypeProvider } from "@fastify/type-provider-typebox";
 import fastify, { type FastifyInstance, type FastifyServerOptions } from "fastify";
 import { checkRequest } from "./answering/check-request.ts";
 import { EventStreams } from "./answering/event-stream.ts";
@@ -52,7 +51,6 @@ export async function studioServer(setting: ServerSetting): Promise<FastifyInsta
     ...(setting.certificate === null ? {} : { https: setting.certificate }),
   };
   const app = fastify(options);
-  app.withTypeProvider<TypeBoxTypeProvider>();
   app.setValidatorCompiler(checkRequest);
   app.setSerializerCompiler(() => (answer) => JSON.stringify(answer));
   readJsonBodies(app);

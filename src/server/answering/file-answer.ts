@@ -25,3 +25,6 @@ export function nameFile(reply: FastifyReply, how: "inline" | "attachment", name
   const whole = encodeURIComponent(name).replaceAll(/['()*]/g, (sign) => `%${sign.charCodeAt(0).toString(16)}`);
   reply.header("content-disposition", `${how}; filename="${plain}"; filename*=UTF-8''${whole}`);
 }
+
+/** Bytes as the framework sends them, without a copy. */
+export const asBuffer = (bytes: Uint8Array): Buffer => Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);

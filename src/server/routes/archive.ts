@@ -7,7 +7,7 @@ import { restoreBackup } from "../../store/backups.ts";
 import { answers, ErrorShape } from "../answering/answers.ts";
 import { refuseLongUpload, withArrived } from "../answering/arriving-file.ts";
 import { checkAllButBody } from "../answering/check-request.ts";
-import { nameFile } from "../answering/file-answer.ts";
+import { asBuffer, nameFile } from "../answering/file-answer.ts";
 import { wrongContentType } from "../answering/refusals.ts";
 import { arrivingFolder, backupFolder } from "../running/data-folder.ts";
 import type { Studio } from "../studio.ts";
@@ -40,7 +40,7 @@ export const archiveRoutes =
         const now = studio.now();
         const archive = await writeArchive(studio.store, now);
         nameFile(reply, "attachment", `wareboard-studio-${now.slice(0, 10)}.zip`);
-        return reply.header("cache-control", "no-store").type("application/zip").send(Buffer.from(archive));
+        return reply.header("cache-control", "no-store").type("application/zip").send(asBuffer(archive));
       },
     );
     app.post(

@@ -5,6 +5,7 @@ import { Id } from "../../studio/records/fields.ts";
 import { PHOTO_TYPES } from "../../studio/records/note-and-photo-records.ts";
 import { unknownRecord } from "../../studio/records/refusals.ts";
 import { ErrorShape } from "../answering/answers.ts";
+import { asBuffer } from "../answering/file-answer.ts";
 import type { Studio } from "../studio.ts";
 
 const ById = Type.Object({ id: Id("The photo.") }, { additionalProperties: false });
@@ -38,7 +39,7 @@ export const pictureRoute =
         }));
         if (card === null || bytes === null) throw unknownRecord(KINDS.photos, params.id);
         reply.header("cache-control", "private, max-age=31536000, immutable");
-        return reply.type(card.mediaType).send(Buffer.from(bytes));
+        return reply.type(card.mediaType).send(asBuffer(bytes));
       },
     );
   };
