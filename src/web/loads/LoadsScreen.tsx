@@ -9,7 +9,7 @@ import styles from "./Loads.module.css";
 import { type CardWish, LoadCard } from "./list/LoadCard.tsx";
 import { type LoadFamily, loadGroups, STATE_WORDS } from "./list/load-groups.ts";
 import { useLoadCommands } from "./use-load-commands.ts";
-import { useIsPlanning } from "./use-planning.ts";
+import { beginPlanning, useIsPlanning } from "./use-planning.ts";
 
 const NewLoadDialog = lazy(() => import("./new-load/NewLoadDialog.tsx"));
 const RenameDialog = lazy(() => import("./RenameDialog.tsx"));
@@ -40,6 +40,7 @@ export default function LoadsScreen() {
   const askedLoad = asked && loads.find(({ id }) => id === asked.id);
   const wish = (what: CardWish, load: LoadRecord): void => {
     if (what === "rename" || what === "sheet") setAsked({ what, id: load.id });
+    else if (what === "plan") beginPlanning({ loadId: load.id, keep: "nothing" });
     else if (what === "next" && load.state === "fired") setAsked({ what: "unpack", id: load.id });
     else if (what === "next") void commands.next(load);
     else if (what === "another-way") go(`/loads/compare/${load.id}`);

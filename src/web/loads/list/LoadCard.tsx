@@ -11,7 +11,9 @@ import { NEXT_STATE } from "./load-groups.ts";
 import { SmallElevation } from "./SmallElevation.tsx";
 
 /** What can be asked of a load from its card. */
-export type CardWish = "next" | "rename" | "another-way" | "sheet" | "remove";
+export type CardWish = "plan" | "next" | "rename" | "another-way" | "sheet" | "remove";
+
+const DAYS_SHOWN = 2;
 
 interface LoadCardProps {
   readonly load: LoadRecord;
@@ -33,7 +35,11 @@ export function LoadCard({ load, kilnName, ware, today, isPlanning, onWish }: Lo
     facts.cones.length > 0 ? `cone ${facts.cones.join(", ")}` : "",
   ].filter(Boolean);
   const [soonest] = facts.due;
-  const canStart = next !== null && (load.state !== "planned" || (facts.placed ?? 0) > 0);
+  const wanted = `Wanted ${facts.due
+    .slice(0, DAYS_SHOWN)
+    .map((day) => dueWords(day, today))
+    .join(", ")}${facts.due.length > DAYS_SHOWN ? " and later" : ""}`;
+  const isEmpty = load.state === "planned" && !facts.placed;
   return (
     <article className={styles.card}>
       <div className={styles.drawing}>
@@ -68,15 +74,20 @@ export function LoadCard({ load, kilnName, ware, today, isPlanning, onWish }: Lo
         {soonest !== undefined && load.state !== "unpacked" && (
           <p>
             {dueStretch(soonest, today) === "late" || dueStretch(soonest, today) === "week" ? (
-              <Sign kind="mind">Wanted {dueWords(soonest, today)}</Sign>
+              <Sign kind="mind">{wanted}</Sign>
             ) : (
-              <span className={styles.soft}>Wanted {dueWords(soonest, today)}</span>
+              <span className={styles.soft}>{wanted}</span>
             )}
           </p>
         )}
       </div>
       <div className={styles.buttons}>
-        {canStart && (
+        {isEmpty && (
+          <Button look="plain" label={`Plan it: ${load.name}`} onPress={() => onWish("plan", load)} isBusy={isPlanning}>
+            Plan it
+          </Button>
+        )}
+        {next !== null && !isEmpty && (
           <Button look="plain" label={`${next.name}: ${load.name}`} onPress={() => onWish("next", load)}>
             {next.name}
           </Button>

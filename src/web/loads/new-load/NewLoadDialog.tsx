@@ -1,7 +1,16 @@
-import { useMemo, useState } from "react";
+import { useMemo, useRef, useState } from "react";
 import { useLocation, useSearch } from "wouter";
 import { Button, ChoiceField, Dialog, Empty, Problem, Spinner, TextField, tell } from "../../parts/index.ts";
-import { newId, useClayBodies, useCommand, useGlazes, useKilns, useLoads, useWare } from "../../studio/hooks.ts";
+import {
+  newId,
+  useClayBodies,
+  useCommand,
+  useConnection,
+  useGlazes,
+  useKilns,
+  useLoads,
+  useWare,
+} from "../../studio/hooks.ts";
 import { chosenForLoad } from "../../waiting/chosen-for-load.ts";
 import { dayOf } from "../../waiting/words/calendar-day.ts";
 import { beginPlanning } from "../use-planning.ts";
@@ -95,6 +104,8 @@ function NewLoadForm({ offers, kilns, names, lastKiln, onClose }: NewLoadFormPro
   const [ownName, setOwnName] = useState<string | null>(null);
   const [error, setError] = useState<unknown>(null);
   const [isBusy, setBusy] = useState(false);
+  const connection = useConnection();
+  const closed = useRef(false);
   const today = dayOf(new Date());
   const name = ownName ?? suggestedName(offer.kind, offer.cone, today, names);
   const pieces = chosenPieces(choice);
@@ -122,7 +133,12 @@ function NewLoadForm({ offers, kilns, names, lastKiln, onClose }: NewLoadFormPro
     }
     tell(said);
     beginPlanning({ loadId: id, keep: "nothing" });
-    go(`/loads/${id}`, { replace: true });
+    if (!closed.current) go(`/loads/${id}`, { replace: true });
+  };
+
+  const close = () => {
+    closed.current = true;
+    onClose();
   };
 
   return (
@@ -130,7 +146,7 @@ function NewLoadForm({ offers, kilns, names, lastKiln, onClose }: NewLoadFormPro
       title="New load"
       isOpen
       isWide
-      onClose={onClose}
+      onClose={close}
       actions={
         <>
           <p className={styles.sum}>{pieces === 1 ? "1 piece" : `${pieces} pieces`}</p>
@@ -159,6 +175,11 @@ function NewLoadForm({ offers, kilns, names, lastKiln, onClose }: NewLoadFormPro
         <BatchChoice offer={offer} choice={choice} today={today} onChange={setChoice} />
         <TextField label="Name" value={name} onChange={setOwnName} maxLength={120} />
         <Problem error={error} />
+        {isBusy && connection === "away" && (
+          <p role="status">
+            The studio is away. The load is made and planned as soon as it is back; you may close this meanwhile.
+          </p>
+        )}
       </div>
     </Dialog>
   );
