@@ -27,6 +27,7 @@ function show(): void {
 }
 
 darkDevice.addEventListener("change", show);
+show();
 
 /** Chooses how this device shows the studio, from now on. */
 export function chooseLook(look: DeviceLook): void {

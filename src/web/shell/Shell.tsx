@@ -39,7 +39,7 @@ function Studio() {
     setOut();
   }, [location]);
   // Whether this is the first visit is known in a moment; drawing the wrong screen meanwhile would only blink.
-  if (card === undefined && connection !== "away") return null;
+  if (card === undefined && connection !== "away") return <Coming />;
   if (card?.isNew && location !== "/begin") return <Redirect to="/begin" replace />;
   const isBeginning = location === "/begin";
   return (
