@@ -29,8 +29,8 @@ export const DEMO_KILNS: Readonly<Record<"big" | "small", Omit<NewKiln, "id">>> 
       ],
       posts: posts("square", 32, [
         [25, 9],
-        [50, 6],
-        [75, 6],
+        [50, 9],
+        [75, 9],
         [100, 9],
         [125, 6],
         [150, 6],

@@ -23,12 +23,21 @@ export interface DemoStock {
   readonly glazes: readonly GlazeRecord[];
 }
 
-/** Too tall for a load of three levels: they wait, and go in the other way to load it. */
-const TALL = /tall vase|bread crock|water jug|shoulder vase/;
+/** What she chose for the market; the platter in hope. */
+const FOR_THE_MARKET = [
+  ...["espresso cup", "breakfast mug", "breakfast mug, blue", "soup bowl", "side plate", "bud vase", "little beaker"],
+  ...["honey jar", "honey jar lid", "round teapot", "milk jug", "dipping dish", "ring bowl", "great platter"],
+];
+
+/** The other way: tall things from the bottom up, and Maren's four another time. */
+const WITH_THE_TALL_VASE = [
+  ...["tall vase", "oil bottle", "shoulder vase", "espresso cup", "breakfast mug", "bud vase", "little beaker"],
+  ...["honey jar", "honey jar lid", "round teapot", "milk jug", "dipping dish", "ring bowl"],
+];
 
 /** Four loads: the next glaze firing in two ways, the bisque she is loading today, and one unpacked last week. */
 export function demoLoads(stock: DemoStock, time: DemoTime, newId: () => string): LoadRecord[] {
-  const glazeWare = stock.ware.filter((batch) => batch.stage === "glazed" && batch.ware.cone === "6");
+  const chosen = (names: readonly string[]) => stock.ware.filter(({ ware }) => names.includes(ware.name));
   const bisqueWare = stock.ware.filter(
     (batch) => batch.firingKind === "bisque" && batch.ware.name.search(/candle|herb/) < 0,
   );
@@ -44,15 +53,11 @@ export function demoLoads(stock: DemoStock, time: DemoTime, newId: () => string)
   const made = (daysAgo: number) => ({ createdAt: time.ago(daysAgo), changedAt: time.ago(daysAgo / 2) });
 
   const market: LoadRecord = {
-    ...make(
-      stock.big,
-      glazeWare.filter(({ ware }) => !TALL.test(ware.name)),
-      2,
-    ),
+    ...make(stock.big, chosen(FOR_THE_MARKET), 2),
     ...{ name: "before the winter market", state: "planned", pins: [{ level: 0, placement: 0 }], ...made(1) },
   };
   const tall: LoadRecord = {
-    ...make(stock.big, glazeWare, 1),
+    ...make(stock.big, chosen(WITH_THE_TALL_VASE), 1),
     ...{ name: "with the tall vase", state: "planned", alternativeOf: market.id, ...made(0.5) },
   };
   const bisque: LoadRecord = {

@@ -39,7 +39,11 @@ export function demoNotes(about: DemoSubjects, time: DemoTime, newId: () => stri
     ),
     note(["ware", about.moonJar], 8, "Rain over slate on the shoulder only? Try it on a beaker first."),
     note(["ware", about.teapot], 5, "Jorun fetches it with the four cups. Lid fired in place, wax on both seats."),
-    note(["loads", about.market], 1, "If the side plates do not all fit, two of Maren's six may wait: she said so."),
+    note(
+      ["loads", about.market],
+      1,
+      "Maren's bowls and plates have to be in this one. The platter is a hope: ask about a bigger kiln.",
+    ),
     note(
       ["firings", about.bisqueFiring],
       22,

@@ -5,6 +5,7 @@ import { readLoadPlan } from "../../loading/read-load-plan.ts";
 import { readLoadRequest } from "../../loading/read-load-request.ts";
 import { type StudioInUse, studioInUse } from "../../store/testing/studio-in-use.ts";
 import { FORM_NAMES } from "../../ware/forms.ts";
+import type { LoadRecord } from "../records/load-record.ts";
 import { WARE_STAGES } from "../records/ware-record.ts";
 import { beginEmpty, beginWithDemo, isNew } from "./begin.ts";
 import { demoStudio } from "./demo-studio.ts";
@@ -15,6 +16,8 @@ const ids = () => {
   return () => `id-${++n}`;
 };
 const demo = demoStudio(NOW, ids());
+const standingIn = (load: LoadRecord | undefined): string[] =>
+  (load?.plan?.levels ?? []).flatMap(({ placements }) => placements.map(({ ware }) => ware));
 const opened: StudioInUse[] = [];
 const open = async () => {
   const studio = await studioInUse();
@@ -38,6 +41,8 @@ describe("the demo studio", () => {
     const [market, tall, bisque, trial] = demo.loads;
     expect(demo.loads.map(({ state }) => state)).toEqual(["planned", "planned", "loading", "unpacked"]);
     expect(tall?.alternativeOf).toBe(market?.id);
+    expect(standingIn(market)).toEqual(expect.arrayContaining(["soup bowl", "side plate", "round teapot"]));
+    expect(standingIn(tall)).toEqual(expect.arrayContaining(["tall vase", "round teapot"]));
     expect(market?.plan?.left.map(({ ware }) => ware)).toContain("great platter");
     const pieces = (bisque?.plan?.levels ?? []).flatMap(({ placements }) => placements).length;
     expect(bisque?.ticks.length).toBeGreaterThan(5);
@@ -57,10 +62,10 @@ describe("the demo studio", () => {
   });
 
   test("has nothing due in the past and nothing written in the future, whenever it is begun", () => {
-    for (const now of [NOW, "2027-02-28T23:59:59.999Z"]) {
-      const { ware, firings, notes, kilns } = demoStudio(now, ids());
-      for (const { dueOn } of ware) if (dueOn !== null) expect(dueOn >= now.slice(0, 10)).toBe(true);
-      for (const { createdAt, changedAt } of [...ware, ...firings, ...notes, ...kilns]) {
+    const late = "2027-02-28T23:59:59.999Z";
+    for (const [now, studio] of [[NOW, demo] as const, [late, demoStudio(late, ids())] as const]) {
+      for (const { dueOn } of studio.ware) if (dueOn !== null) expect(dueOn >= now.slice(0, 10)).toBe(true);
+      for (const { createdAt, changedAt } of [...studio.ware, ...studio.firings, ...studio.notes, ...studio.loads]) {
         expect(createdAt <= changedAt && changedAt <= now).toBe(true);
       }
     }

@@ -94,16 +94,21 @@ const cookie = (diameterMm: number) => ({ diameterMm, thicknessMm: 7 });
 /** What stands on the shelves of an invented studio. Sizes in millimetres as they are now, forms as they start out. */
 export const DEMO_WARE: readonly DemoBatch[] = [
   glazed("espresso cup", "mug", 8, [68, 62], "buff", "oat", { due: 12, note: "winter market", value: 14 }),
-  glazed("breakfast mug", "mug", 6, [88, 98], "buff", "moss", { due: 12, note: "winter market", value: 26 }),
-  glazed("breakfast mug, blue", "mug", 4, [88, 98], "buff", "tide", { value: 26, cookie: cookie(80), due: 12 }),
+  glazed("breakfast mug", "mug", 6, [88, 98], "buff", "moss", { due: 12, note: "winter market", value: 34 }),
+  glazed("breakfast mug, blue", "mug", 4, [88, 98], "buff", "tide", { value: 34, cookie: cookie(80), due: 12 }),
   glazed("straight beaker", "beaker", 6, [76, 105], "white", "clear", { value: 20 }),
   glazed("little beaker", "beaker", 5, [62, 74], "white", "oat", { value: 15 }),
   glazed("tea bowl", "bowl", 5, [112, 76], "buff", "ash", { value: 32, cookie: cookie(70), due: 20 }),
-  glazed("soup bowl", "bowl", 6, [150, 66], "buff", "oat", { due: 6, note: "Maren's six", value: 28 }),
+  glazed("soup bowl", "bowl", 4, [136, 60], "buff", "oat", { due: 6, note: "Maren's four", value: 48, mustFire: true }),
   glazed("noodle bowl", "bowl", 3, [178, 82], "buff", "moss", { value: 36 }),
   glazed("dipping dish", "bowl", 9, [82, 30], "white", "tide", { value: 9, cookie: cookie(60) }),
-  glazed("side plate", "plate", 6, [172, 24], "buff", "oat", { due: 6, note: "Maren's six", value: 24 }),
-  glazed("dinner plate", "plate", 4, [255, 28], "buff", "oat", { due: 6, note: "Maren's six", value: 38 }),
+  glazed("side plate", "plate", 4, [152, 22], "buff", "oat", {
+    due: 6,
+    note: "Maren's four",
+    value: 52,
+    mustFire: true,
+  }),
+  glazed("dinner plate", "plate", 4, [255, 28], "buff", "oat", { due: 6, note: "Maren's four", value: 38 }),
   glazed("bud vase", "vase", 5, [72, 122], "white", "slate", { value: 24, cookie: cookie(58) }),
   glazed("shoulder vase", "vase", 2, [132, 205], "buff", "slate", { value: 70, cookie: cookie(95), due: 12 }),
   glazed("tall vase", "vase", 1, [140, 292], "buff", "ash", {
