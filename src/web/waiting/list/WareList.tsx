@@ -102,7 +102,15 @@ export function WareList(props: WareListProps) {
   useAction(onRow("edit", "Change this batch", "e", () => active && onOpen(active)));
   useAction(onRow("open", "Open this batch", "enter", () => active && onOpen(active)));
   const chooseAll = () => setSelection(chooseOnly(batches.map(({ record }) => record.id)));
-  useAction({ id: "waiting.choose-all", name: "Choose all that show", keys: "mod+a", group: GROUP, run: chooseAll });
+  useAction({
+    id: "waiting.choose-all",
+    name: "Choose all that show",
+    keys: "mod+a",
+    group: GROUP,
+    run: chooseAll,
+    // In the search it chooses what is typed, as in any field.
+    isEnabled: () => !document.activeElement?.matches("input:not([type=checkbox]), textarea, select"),
+  });
 
   const chosen = batches.filter(({ record }) => selection.ids.has(record.id)).length;
   return (
