@@ -48,7 +48,7 @@ export default function BeginningScreen() {
         <Way
           icon={<LoadIcon size={36} />}
           title="Look around first"
-          words="Opens a studio at work: a kiln, its shelves, three dozen pots. All invented, so push anything about."
+          words="Opens a studio at work: kilns, a long list of pots, loads planned and half packed. All invented, so push anything about."
           isBusy={busy === "demo"}
           isDisabled={busy !== null}
           onPress={() => void begin("demo")}

@@ -19,7 +19,7 @@ export function EmptyStudio() {
     setBusy(true);
     setError(null);
     try {
-      const archive = new Blob([emptyArchive(settings, new Date().toISOString())]);
+      const archive = new Blob([emptyArchive({ ...settings, studioName: "" }, new Date().toISOString())]);
       await upload("/archive", archive, "application/zip", () => {});
       await queries.invalidateQueries();
       tell("The studio is empty. What was in it is the newest backup.");
@@ -56,8 +56,8 @@ export function EmptyStudio() {
         }
       >
         <p>
-          Every kiln, pot, load, firing, note and photo is taken out; the settings stay. All of it is saved first, as a
-          backup you can restore here.
+          Every kiln, pot, load, firing, note and photo is taken out, and the studio’s name; units and paper stay. All
+          of it is saved first, as a backup you can restore here.
         </p>
         <Problem error={error} />
       </Dialog>

@@ -33,6 +33,8 @@ async function heard({ entryId, changed, settingsChanged }: StudioEvent): Promis
     missed = true;
     return;
   }
+  // The whole studio was replaced: nothing of it is as it was.
+  if (entryId === "") return catchUp();
   if (settingsChanged) void queries.invalidateQueries({ queryKey: ["settings"] });
   void queries.invalidateQueries({ queryKey: ["history"] });
   void queries.invalidateQueries({ queryKey: ["studio"] });
