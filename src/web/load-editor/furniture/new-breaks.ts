@@ -1,0 +1,16 @@
+import { type Broken, checkPlan } from "../../../loading/checker/check-plan.ts";
+import type { LoadPlan } from "../../../loading/load-plan.ts";
+import type { LoadRequest } from "../../../loading/load-request.ts";
+
+const key = ({ rule, things }: Broken): string => `${rule}: ${things.join(", ")}`;
+
+/**
+ * Tells what a changed plan breaks that the plan before did not: what she is about to do, not what was wrong already.
+ *
+ * @param before measured once, when she begins
+ * @returns a function to be asked of each plan on the way
+ */
+export function newBreaks(request: LoadRequest, before: LoadPlan): (plan: LoadPlan) => Broken[] {
+  const known = new Set(checkPlan(request, before).map(key));
+  return (plan) => checkPlan(request, plan).filter((broken) => !known.has(key(broken)));
+}
