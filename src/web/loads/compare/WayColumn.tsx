@@ -8,7 +8,7 @@ import { usePlanning } from "../use-planning.ts";
 import { wholeLoad } from "../whole-load.ts";
 import styles from "./Compare.module.css";
 import { differenceInWords } from "./differences.ts";
-import { wayFigures } from "./figures.ts";
+import { type WayFigures, wayFigures } from "./figures.ts";
 import { SmallLevel } from "./SmallLevel.tsx";
 
 interface WayColumnProps {
@@ -59,9 +59,7 @@ export function WayColumn({ load, first, levels, worthOf, onKeep }: WayColumnPro
             <Figure name="Worth">{Math.round(figures.worth * 10) / 10}</Figure>
             <Figure name="Tallest">{figures.tallestMm === null ? "–" : <LengthText mm={figures.tallestMm} />}</Figure>
             <Figure name="Left out">
-              {figures.leftOut.length === 0
-                ? "nothing"
-                : figures.leftOut.map(({ ware, count }) => `${count}\u00a0×\u00a0${ware}`).join(", ")}
+              {figures.leftOut.length === 0 ? "nothing" : <LeftOut left={figures.leftOut} />}
             </Figure>
           </>
         )}
@@ -93,6 +91,22 @@ export function WayColumn({ load, first, levels, worthOf, onKeep }: WayColumnPro
         )}
       </footer>
     </article>
+  );
+}
+
+/** How many stay out; which, when pressed. */
+function LeftOut({ left }: { left: WayFigures["leftOut"] }) {
+  return (
+    <details className={styles.left}>
+      <summary>{pieces(left.reduce((sum, { count }) => sum + count, 0))}</summary>
+      <ul>
+        {left.map(({ ware, count }) => (
+          <li key={ware}>
+            {count} × {ware}
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }
 

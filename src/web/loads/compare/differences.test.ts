@@ -17,10 +17,15 @@ test("counts what stands in a plan, over all its levels", () => {
 test("says what one takes and leaves beside the other", () => {
   const one = plan("platter", ...times(3, "mug"));
   const other = plan(...times(6, "mug"), "lid");
-  expect(differenceInWords(one, other)).toBe("Takes the platter; leaves 3\u00a0×\u00a0mug more and the lid.");
-  expect(differenceInWords(other, one)).toBe("Takes 3\u00a0×\u00a0mug more and the lid; leaves the platter.");
+  expect(differenceInWords(one, other)).toBe("Takes the platter. Leaves 3\u00a0×\u00a0mug more and the lid.");
+  expect(differenceInWords(other, one)).toBe("Takes 3\u00a0×\u00a0mug more and the lid. Leaves the platter.");
   expect(differenceInWords(plan(...times(2, "bowl")), plan())).toBe("Takes 2\u00a0×\u00a0bowl.");
   expect(differenceInWords(plan(...times(2, "bowl")), plan("bowl"))).toBe("Takes one more bowl.");
+});
+
+test("keeps names apart that hold commas of their own", () => {
+  const words = differenceInWords(plan("mug, moss", "mug, blue", "bowl"), plan());
+  expect(words).toBe("Takes the mug, moss; the mug, blue and the bowl.");
 });
 
 test("says so where only the places differ", () => {

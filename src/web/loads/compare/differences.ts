@@ -11,7 +11,7 @@ export function takenBy(plan: LoadPlan): Map<string, number> {
 
 /**
  * What one load takes that another leaves, and the other way round, in words: "Takes the serving platter and 2 × tumbler
- * more; leaves one more breakfast mug." Names are hers, so they are neither bent nor guessed at.
+ * more. Leaves one more breakfast mug." Names are hers, so they are neither bent nor guessed at.
  *
  * @param plan the one to be told
  * @param other the one it is held against
@@ -26,9 +26,9 @@ export function differenceInWords(plan: LoadPlan, other: LoadPlan): string {
     if (there > here) fewer.push(inWords(ware, there, here));
   }
   const sentences: string[] = [];
-  if (more.length > 0) sentences.push(`takes ${listed(more)}`);
-  if (fewer.length > 0) sentences.push(`leaves ${listed(fewer)}`);
-  if (sentences.length > 0) return `${begun(sentences.join("; "))}.`;
+  if (more.length > 0) sentences.push(`Takes ${listed(more)}.`);
+  if (fewer.length > 0) sentences.push(`Leaves ${listed(fewer)}.`);
+  if (sentences.length > 0) return sentences.join(" ");
   const levels = plan.levels.length - other.levels.length;
   if (levels === 0) return "The same pieces, standing otherwise.";
   return `The same pieces on ${Math.abs(levels)} ${Math.abs(levels) === 1 ? "level" : "levels"} ${levels > 0 ? "more" : "fewer"}.`;
@@ -40,7 +40,8 @@ function inWords(ware: string, more: number, fewer: number): string {
   return more - fewer === 1 ? `one more ${ware}` : `${more - fewer}\u00a0×\u00a0${ware} more`;
 }
 
-const listed = (all: readonly string[]): string =>
-  all.length === 1 ? (all[0] as string) : `${all.slice(0, -1).join(", ")} and ${all.at(-1)}`;
-
-const begun = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+/** Names may hold commas of their own ("mug, moss"): then semicolons keep them apart. */
+function listed(all: readonly string[]): string {
+  const comma = all.some((each) => each.includes(",")) ? "; " : ", ";
+  return all.length === 1 ? (all[0] as string) : `${all.slice(0, -1).join(comma)} and ${all.at(-1)}`;
+}

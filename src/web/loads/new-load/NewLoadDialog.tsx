@@ -1,6 +1,6 @@
 import { useMemo, useRef, useState } from "react";
 import { useLocation, useSearch } from "wouter";
-import { Button, ChoiceField, Dialog, Empty, Problem, Spinner, TextField, tell } from "../../parts/index.ts";
+import { Button, ChoiceField, Dialog, Empty, Problem, Sign, Spinner, TextField } from "../../parts/index.ts";
 import {
   newId,
   useClayBodies,
@@ -13,6 +13,7 @@ import {
 } from "../../studio/hooks.ts";
 import { chosenForLoad } from "../../waiting/chosen-for-load.ts";
 import { dayOf } from "../../waiting/words/calendar-day.ts";
+import { batches } from "../../waiting/words/ware-words.ts";
 import { beginPlanning } from "../use-planning.ts";
 import { BatchChoice } from "./BatchChoice.tsx";
 import { type Choice, chosenPieces, countsOf, firstChoice } from "./choice.ts";
@@ -93,6 +94,7 @@ interface NewLoadFormProps {
 function NewLoadForm({ offers, kilns, names, lastKiln, onClose }: NewLoadFormProps) {
   const asked = useSearch();
   const wanted = useMemo(() => new Set(chosenForLoad(asked)), [asked]);
+  const elsewhere = wanted.size - offers.flatMap(({ batches: own }) => own).filter(({ id }) => wanted.has(id)).length;
   const [, go] = useLocation();
   const command = useCommand();
   const [kilnId, setKilnId] = useState(
@@ -122,16 +124,13 @@ function NewLoadForm({ offers, kilns, names, lastKiln, onClose }: NewLoadFormPro
     setBusy(true);
     setError(null);
     const id = newId();
-    let said: string;
     try {
-      const { entry } = await command("make-load", { id, kilnId, name: name.trim(), ...countsOf(choice) });
-      said = entry.summary;
+      await command("make-load", { id, kilnId, name: name.trim(), ...countsOf(choice) });
     } catch (problem) {
       setError(problem);
       setBusy(false);
       return;
     }
-    tell(said);
     beginPlanning({ loadId: id, keep: "nothing" });
     if (!closed.current) go(`/loads/${id}`, { replace: true });
   };
@@ -162,6 +161,12 @@ function NewLoadForm({ offers, kilns, names, lastKiln, onClose }: NewLoadFormPro
       }
     >
       <div className={styles.form}>
+        {elsewhere > 0 && (
+          <Sign kind="mind">
+            {elsewhere === wanted.size ? "What you chose stands" : `${batches(elsewhere)} of what you chose stand`} in a
+            load already
+          </Sign>
+        )}
         <FiringChoice offers={offers} value={offerId} today={today} onChange={chooseFiring} />
         {kilns.length > 1 && (
           <ChoiceField
