@@ -58,7 +58,7 @@ export const KilnElevation = memo(function KilnElevation(props: KilnElevationPro
       {load.levels.map((level) => (
         <g key={level.index} data-drop-level={level.index}>
           <PiecesFromSide level={level} signs={signs} chosen={chosen} />
-          <ShelfFromSide shelf={level.shelf} />
+          <ShelfFromSide shelf={level.shelf} isChosen={level.index === chosenLevel} />
         </g>
       ))}
       {[...kiln.probes, ...kiln.spyholes].map((thing) => (

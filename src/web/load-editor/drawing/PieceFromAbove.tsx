@@ -66,9 +66,13 @@ export const PieceFromAbove = memo(function PieceFromAbove(props: PieceProps) {
 export const outlineNodes = (ware: Ware): SvgNode[] =>
   [...wareSolid(ware, 0, 0, 0, 0).parts].reverse().map((part) => uprightMark(part, PLAN, {}));
 
-/** One outline of the sheet's drawing, in this screen's look. */
-export const Mark = ({ node, name }: { readonly node: SvgNode; readonly name: string | undefined }) =>
-  createElement(node.name, { ...node.attributes, className: name });
+/** One outline of the sheet's drawing, in this screen's look: its shape alone is taken. */
+export function Mark({ node, name }: { readonly node: SvgNode; readonly name: string | undefined }) {
+  const shape = Object.entries(node.attributes).filter(([attribute]) => SHAPE.has(attribute));
+  return createElement(node.name, { ...Object.fromEntries(shape), className: name });
+}
+
+const SHAPE: ReadonlySet<string> = new Set(["cx", "cy", "r", "rx", "ry", "x", "y", "width", "height", "d"]);
 
 /** A drawing pin, stuck in. */
 const PinSign = ({ x, y, size }: { readonly x: number; readonly y: number; readonly size: number }) => (

@@ -5,6 +5,7 @@ import { reachAlong } from "../../../loading/solids/plan-shape.ts";
 import { type Upright, widestMm } from "../../../loading/solids/upright.ts";
 import { silhouette } from "../../../sheets/drawing/silhouette.ts";
 import type { NumberedPiece, SheetLevel } from "../../../sheets/sheet-load.ts";
+import type { SvgNode } from "../../../sheets/svg-writer.ts";
 import { placeKey } from "../../../studio/loads/places.ts";
 import { type KindSign, signName } from "./kind-signs.ts";
 import styles from "./Marks.module.css";
@@ -17,10 +18,11 @@ export const acrossOf = (part: Upright): [number, number] => [
 ];
 
 /** A shelf cut through. */
-export function ShelfFromSide({ shelf }: { readonly shelf: ShelfInPlace }) {
+export function ShelfFromSide({ shelf, isChosen }: { readonly shelf: ShelfInPlace; readonly isChosen: boolean }) {
   const [from, to] = acrossOf(shelf.solid.parts[0] as Upright);
   const height = shelf.topMm - shelf.undersideMm;
-  return <rect className={styles.shelfSide} x={from} y={-shelf.topMm} width={to - from} height={height} />;
+  const look = isChosen ? styles.shelfChosen : styles.shelfSide;
+  return <rect className={look} x={from} y={-shelf.topMm} width={to - from} height={height} />;
 }
 
 /** A post, or two stacked. */
@@ -55,10 +57,16 @@ export const PiecesFromSide = memo(function PiecesFromSide({ level, signs, chose
 });
 
 function Silhouette({ numbered, standsAtMm }: { readonly numbered: NumberedPiece; readonly standsAtMm: number }) {
-  return silhouette(numbered.piece, numbered.turnDeg, standsAtMm, "", PLAN)
-    .filter((node) => node.attributes.stroke !== "")
-    .map((node, i) => (
-      // biome-ignore lint/suspicious/noArrayIndexKey: a silhouette's marks have no names and never change places
-      <Mark key={i} node={node} name={node.attributes.fill === "none" ? styles.ear : styles.silhouette} />
-    ));
+  return silhouette(numbered.piece, numbered.turnDeg, standsAtMm, INSIDE, PLAN).map((node, i) => (
+    // biome-ignore lint/suspicious/noArrayIndexKey: a silhouette's marks have no names and never change places
+    <Mark key={i} node={node} name={lookOf(node.attributes)} />
+  ));
+}
+
+const INSIDE = "inside";
+
+/** A handle is drawn twice: a dark line, and within it one in the piece's own colour. */
+function lookOf({ fill, stroke }: SvgNode["attributes"]): string | undefined {
+  if (fill !== "none") return styles.silhouette;
+  return stroke === INSIDE ? styles.earInside : styles.ear;
 }
