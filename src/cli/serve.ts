@@ -3,7 +3,7 @@ import { renderUnicodeCompact } from "uqr";
 import { BadInput } from "../measures/bad-input.ts";
 import { usualDataFolder } from "../server/running/data-folder.ts";
 import { canOpenBrowser, openBrowser } from "../server/running/open-browser.ts";
-import { type RunningServer, runServer } from "../server/running/run-server.ts";
+import type { RunningServer } from "../server/running/run-server.ts";
 import { type Command, type CommandCall, type ExitCode, printJson, printLines } from "./command.ts";
 import { readTextFile } from "./files.ts";
 import { numberOption } from "./options.ts";
@@ -43,6 +43,8 @@ export const serve: Command = {
   run: async (call): Promise<ExitCode> => {
     // Whatever is written from here on is hers alone to read.
     process.umask(0o077);
+    // Only here: no other command should wait for the whole server to be read.
+    const { runServer } = await import("../server/running/run-server.ts");
     const folder = call.options.data;
     const dataFolder = typeof folder === "string" ? resolve(folder) : usualDataFolder();
     const running = await runServer({
