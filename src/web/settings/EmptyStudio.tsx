@@ -7,7 +7,6 @@ import { queries } from "../studio/cache.ts";
 import { useSettings } from "../studio/hooks.ts";
 import { upload } from "../studio/upload.ts";
 import styles from "./ArchiveSection.module.css";
-import { emptyArchive } from "./empty-archive.ts";
 
 /** From the studio she looked around in to one of her own. */
 export function EmptyStudio() {
@@ -19,6 +18,7 @@ export function EmptyStudio() {
     setBusy(true);
     setError(null);
     try {
+      const { emptyArchive } = await import("./empty-archive.ts");
       const archive = new Blob([emptyArchive({ ...settings, studioName: "" }, new Date().toISOString())]);
       await upload("/archive", archive, "application/zip", () => {});
       await queries.invalidateQueries();

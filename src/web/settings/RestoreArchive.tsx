@@ -4,7 +4,7 @@ import { Dialog } from "../parts/Dialog.tsx";
 import { Problem } from "../parts/Problem.tsx";
 import { queries } from "../studio/cache.ts";
 import { upload } from "../studio/upload.ts";
-import { type ArchiveContents, archiveContents } from "./archive-contents.ts";
+import type { ArchiveContents } from "./archive-contents.ts";
 import styles from "./RestoreArchive.module.css";
 import { dayAndTime } from "./when.ts";
 
@@ -31,6 +31,7 @@ export function RestoreArchive({ children, onRestored, isFirst = false }: Restor
     setContents(null);
     setError(null);
     try {
+      const { archiveContents } = await import("./archive-contents.ts");
       setContents(archiveContents(new Uint8Array(await chosen.arrayBuffer())));
     } catch (problem) {
       setError(problem);
