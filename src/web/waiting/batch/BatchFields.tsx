@@ -36,6 +36,7 @@ export function BatchFields(props: BatchFieldsProps) {
   const today = useToday();
   const firstSize = useRef<HTMLInputElement>(null);
   const missing = missingOf(draft);
+  const name = nameOf(draft, lengthUnits, taken);
   const asked = isAsked ? missing : NONE_MISSING;
   const hasSize = missing.acrossMm === undefined && missing.heightMm === undefined;
   return (
@@ -52,10 +53,10 @@ export function BatchFields(props: BatchFieldsProps) {
       <div className={styles.column}>
         <TextField
           label="Name"
-          value={draft.name ?? nameOf(draft, lengthUnits, taken)}
+          value={draft.name ?? name}
           problem={asked.name}
           maxLength={120}
-          onChange={(name) => change({ name })}
+          onChange={(typed) => change({ name: typed })}
           onBlur={() => draft.name?.trim() === "" && change({ name: null })}
         />
         <details className={styles.more} open={isUnfolded}>
@@ -63,7 +64,7 @@ export function BatchFields(props: BatchFieldsProps) {
             More
             <span className={styles.summary}>{batchSummary(draft, materials, today)}</span>
           </summary>
-          <MoreFields draft={draft} change={change} materials={materials} />
+          <MoreFields draft={draft} name={name} change={change} materials={materials} />
         </details>
       </div>
       {beside && <div className={styles.column}>{beside}</div>}

@@ -15,15 +15,13 @@ export interface GlazeFieldProps {
 /** A recorded glaze, or one in her own words. */
 export function GlazeField({ draft, change, glazes }: GlazeFieldProps) {
   const [inWords, setInWords] = useState(draft.glazeWords !== "");
-  const chosen = glazes.find(({ id }) => id === draft.glazeId);
   return (
     <>
       <ChoiceField
         label="Glaze"
-        hint={chosen?.cones ? formatConeRange(chosen.cones) : undefined}
         options={[
           { id: "", label: "None yet" },
-          ...glazes.map(({ id, name }) => ({ id, label: name })),
+          ...glazes.map(({ id, name, cones }) => ({ id, label: cones ? `${name}, ${formatConeRange(cones)}` : name })),
           { id: OWN_WORDS, label: "Another, in words" },
         ]}
         value={draft.glazeId ?? (inWords || draft.glazeWords !== "" ? OWN_WORDS : "")}

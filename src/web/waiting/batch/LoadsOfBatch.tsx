@@ -19,7 +19,7 @@ export function LoadsOfBatch({ wareId }: { readonly wareId: string }) {
         {promised.map(({ loadId, loadName, count }) => (
           <li key={loadId}>
             <Link href={`/loads/${loadId}`} className={styles.pressable}>
-              {pieces(count)} in {loadName}
+              {loadName}: {pieces(count)}
             </Link>
           </li>
         ))}

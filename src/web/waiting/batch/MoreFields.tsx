@@ -1,8 +1,9 @@
 import type { FiringKind } from "../../../firing/cones/firing-kind.ts";
-import { Checkbox, ChoiceField, DayField, NumberField, TextField } from "../../parts/index.ts";
+import { Checkbox, ChoiceField, DayField, NumberField, Sign, TextField } from "../../parts/index.ts";
 import styles from "./BatchFields.module.css";
 import type { BatchDraft } from "./batch-draft.ts";
 import { CookieField } from "./CookieField.tsx";
+import { coneDoubt } from "./cone-doubt.ts";
 import { CONE_CHOICES, KIND_CHOICES, STAGE_CHOICES } from "./firing-choices.ts";
 import { GlazeField } from "./GlazeField.tsx";
 import type { Materials } from "./materials.ts";
@@ -11,13 +12,16 @@ import { ProfileField } from "./ProfileField.tsx";
 
 export interface MoreFieldsProps {
   readonly draft: BatchDraft;
+  /** What it is called, for a sentence about it. */
+  readonly name: string;
   readonly change: (part: Partial<BatchDraft>) => void;
   readonly materials: Materials;
 }
 
 /** Everything of a batch that is not its form, size, count and name. */
-export function MoreFields({ draft, change, materials }: MoreFieldsProps) {
+export function MoreFields({ draft, name, change, materials }: MoreFieldsProps) {
   const bodies = [{ id: "", label: "Not said" }, ...materials.clayBodies.map(({ id, name }) => ({ id, label: name }))];
+  const doubt = coneDoubt(draft, name, materials);
   return (
     <div className={styles.column}>
       <div className={styles.two}>
@@ -43,6 +47,7 @@ export function MoreFields({ draft, change, materials }: MoreFieldsProps) {
           onChange={(id) => change({ clayBodyId: id === "" ? null : id })}
         />
       </div>
+      {doubt && <Sign kind="mind">{doubt}</Sign>}
       <CookieField draft={draft} change={change} glazes={materials.glazes} />
       <Checkbox
         isSelected={draft.mustFire}

@@ -80,18 +80,21 @@ export const WareRow = memo(function WareRow(props: WareRowProps) {
           <span className={styles.name}>{ware.name}</span>
           <span className={styles.soft}>
             {size} {units === "inches" ? "in" : "mm"}
-            <span className={styles.brief}>
-              {firingKind ? `${FIRING_WORDS[firingKind]} firing` : STAGE_WORDS[stage]}
-              {glaze && `, ${glaze}`}
-            </span>
             {inLoads > 0 && <span className={styles.inLoad}>{inLoads} in a load</span>}
+          </span>
+          <span className={`${styles.soft} ${styles.brief}`}>
+            {firingKind ? `${FIRING_WORDS[firingKind]} firing` : STAGE_WORDS[stage]}
+            {glaze && `, ${glaze}`}
             {ware.mustFire && <span className={styles.must}>must fire</span>}
           </span>
         </div>
       </td>
       <td className={styles.firing}>
         <span>{firingKind ? `${FIRING_WORDS[firingKind]} firing` : "No firing said"}</span>
-        <span className={styles.soft}>{STAGE_WORDS[stage]}</span>
+        <span className={styles.soft}>
+          {STAGE_WORDS[stage]}
+          {ware.mustFire && <span className={styles.must}>must fire</span>}
+        </span>
       </td>
       <td className={styles.material}>
         <span className={styles.oneLine}>{glaze || "No glaze yet"}</span>

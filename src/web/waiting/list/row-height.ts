@@ -16,7 +16,7 @@ const onChange = (changed: () => void): (() => void) => {
 /** How high a row is, in pixels: it grows with the size of type she has set. */
 function rowHeight(): number {
   const type = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
-  return Math.round(type * (matchMedia(TWO_LINES).matches ? 7 : 4.5));
+  return Math.round(type * (matchMedia(TWO_LINES).matches ? 7.75 : 4.5));
 }
 
 export const useRowHeight = (): number => useSyncExternalStore(onChange, rowHeight);
