@@ -21,6 +21,7 @@ import { FiringChoice } from "./FiringChoice.tsx";
 import { type FiringOffer, firingOffers, offerFor, waitingWare, wantsFiring } from "./firing-offers.ts";
 import styles from "./NewLoad.module.css";
 import { suggestedName } from "./suggested-name.ts";
+import { usualKiln } from "./usual-kiln.ts";
 
 /** Makes a load of what waits: everything is chosen already, so that one more press plans it. */
 export default function NewLoadDialog({ onClose }: { onClose: () => void }) {
@@ -77,7 +78,7 @@ export default function NewLoadDialog({ onClose }: { onClose: () => void }) {
       offers={offers}
       kilns={kilns.map(({ id, kiln }) => ({ id, label: kiln.name }))}
       names={loads.map(({ name }) => name)}
-      lastKiln={[...loads].sort((a, b) => b.createdAt.localeCompare(a.createdAt))[0]?.kilnId}
+      usual={usualKiln(kilns, loads)}
       onClose={onClose}
     />
   );
@@ -87,18 +88,18 @@ interface NewLoadFormProps {
   readonly offers: readonly FiringOffer[];
   readonly kilns: readonly { readonly id: string; readonly label: string }[];
   readonly names: readonly string[];
-  readonly lastKiln: string | undefined;
+  readonly usual: string | undefined;
   readonly onClose: () => void;
 }
 
-function NewLoadForm({ offers, kilns, names, lastKiln, onClose }: NewLoadFormProps) {
+function NewLoadForm({ offers, kilns, names, usual, onClose }: NewLoadFormProps) {
   const asked = useSearch();
   const wanted = useMemo(() => new Set(chosenForLoad(asked)), [asked]);
   const elsewhere = wanted.size - offers.flatMap(({ batches: own }) => own).filter(({ id }) => wanted.has(id)).length;
   const [, go] = useLocation();
   const command = useCommand();
   const [kilnId, setKilnId] = useState(
-    () => (kilns.find(({ id }) => id === lastKiln) ?? (kilns[0] as (typeof kilns)[number])).id,
+    () => (kilns.find(({ id }) => id === usual) ?? (kilns[0] as (typeof kilns)[number])).id,
   );
   const [offerId, setOfferId] = useState(() => (offerFor(offers, wanted) ?? (offers[0] as FiringOffer)).id);
   const offer = offers.find(({ id }) => id === offerId) ?? (offers[0] as FiringOffer);
