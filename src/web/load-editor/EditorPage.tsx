@@ -1,0 +1,118 @@
+import { lazy, Suspense, useRef, useState } from "react";
+import { placementAt } from "../../studio/loads/places.ts";
+import type { LoadRecord } from "../../studio/records/load-record.ts";
+import { frameOf } from "../kilns/drawing/frame.ts";
+import { Page } from "../parts/index.ts";
+import { EditorDrawing } from "./dragging/EditorDrawing.tsx";
+import { LiveLine } from "./dragging/LiveLine.tsx";
+import { useHand } from "./dragging/use-hand.ts";
+import { usePointer } from "./dragging/use-pointer.ts";
+import { KilnElevation } from "./drawing/KilnElevation.tsx";
+import styles from "./Editor.module.css";
+import { EditorActions } from "./EditorActions.tsx";
+import { BarActions, LoadFacts } from "./EditorBar.tsx";
+import { HeightHandle } from "./furniture/HeightHandle.tsx";
+import { PostHandles } from "./furniture/PostHandles.tsx";
+import { LevelStrip } from "./LevelStrip.tsx";
+import { NothingYet } from "./NothingYet.tsx";
+import { PartedNotice } from "./PartedNotice.tsx";
+import { PhoneTools } from "./PhoneTools.tsx";
+import { PieceTools } from "./PieceTools.tsx";
+import { PlanningLine } from "./PlanningLine.tsx";
+import { type PanelName, SidePanel } from "./panels/SidePanel.tsx";
+import { swap } from "./piece-edits.ts";
+import { RestingLine } from "./RestingLine.tsx";
+import { useEditor } from "./use-editor.ts";
+import { useNarrow } from "./use-narrow.ts";
+
+const SheetDialog = lazy(() => import("../loads/sheet/SheetDialog.tsx"));
+
+/** The load editor: a level from above beside the kiln from the front, and what there is to do with the pieces. */
+export function EditorPage({ load: kept }: { readonly load: LoadRecord }) {
+  const editor = useEditor(kept);
+  const { load, plan, request, level, chosen } = editor;
+  const inHand = useHand(editor);
+  const svg = useRef<SVGSVGElement>(null);
+  const [panel, setPanel] = useState<PanelName>("waiting");
+  const [isSwapping, setSwapping] = useState(false);
+  const [isSheetOpen, setSheetOpen] = useState(false);
+  const isNarrow = useNarrow();
+  const pointer = usePointer({
+    svg,
+    inHand,
+    isSwapping,
+    spotOf: (piece) => ("ware" in piece ? null : (placementAt(plan as never, piece) ?? null)),
+    pressed: (place) => {
+      if (isSwapping && chosen && place) swap(editor, chosen, place);
+      else editor.choose(place);
+      setSwapping(false);
+    },
+  });
+  const isEmpty = load.plan === null && editor.planning.livePlan === null;
+  const isFurniture = panel === "shelves" && !editor.isFixed && plan.levels.length > 0;
+  const handles = { request, plan, level, frame: frameOf(request.kiln.chamber), onEdit: editor.edit };
+  const drawing = (
+    <EditorDrawing
+      editor={editor}
+      inHand={inHand}
+      pointer={pointer}
+      svg={svg}
+      isSwapping={isSwapping}
+      furniture={isFurniture ? <PostHandles {...handles} /> : undefined}
+    />
+  );
+  const line = (
+    <LiveLine inHand={inHand} units={editor.units} resting={<RestingLine editor={editor} isSwapping={isSwapping} />} />
+  );
+  const tools = <PieceTools editor={editor} isSwapping={isSwapping} onSwap={() => setSwapping(!isSwapping)} />;
+  return (
+    <Page
+      title={load.name}
+      back={{ href: "/loads", label: "All loads" }}
+      undoScope={`load:${load.id}`}
+      isFull
+      below={<LoadFacts editor={editor} />}
+      actions={<BarActions editor={editor} isNarrow={isNarrow} onSheet={() => setSheetOpen(true)} />}
+    >
+      <PartedNotice editor={editor} />
+      <PlanningLine editor={editor} />
+      {isEmpty ? (
+        <NothingYet editor={editor} />
+      ) : isNarrow ? (
+        <div className={styles.phone}>
+          <LevelStrip editor={editor} />
+          <div className={styles.phoneDrawing}>{drawing}</div>
+          {line}
+          <PhoneTools editor={editor} tools={tools} panel={panel} setPanel={setPanel} />
+        </div>
+      ) : (
+        <div className={styles.editor}>
+          <div className={styles.plan}>{drawing}</div>
+          <div className={styles.under}>
+            {line}
+            {tools}
+          </div>
+          <div className={styles.elevation}>
+            <KilnElevation
+              request={request}
+              plan={plan}
+              level={level}
+              marked={chosen ? [chosen] : []}
+              broken={editor.brokenLevels}
+              onPress={editor.goTo}
+            >
+              {isFurniture && <HeightHandle {...handles} />}
+            </KilnElevation>
+          </div>
+          <div className={styles.panel}>
+            <SidePanel editor={editor} pointer={pointer} panel={panel} setPanel={setPanel} />
+          </div>
+        </div>
+      )}
+      <EditorActions editor={editor} inHand={inHand} isSwapping={isSwapping} setSwapping={setSwapping} />
+      <Suspense fallback={null}>
+        {isSheetOpen && <SheetDialog load={load} onClose={() => setSheetOpen(false)} />}
+      </Suspense>
+    </Page>
+  );
+}

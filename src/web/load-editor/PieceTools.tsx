@@ -1,0 +1,77 @@
+import type { ReactNode } from "react";
+import { placeKey } from "../../studio/loads/places.ts";
+import { BinIcon, DoneIcon, DownIcon, PinIcon, UpIcon } from "../parts/index.ts";
+import styles from "./PieceTools.module.css";
+import { carryTo, pinOrUnpin, setClear, takeOutOf, turnBy } from "./piece-edits.ts";
+import { SwapIcon, TurnLeftIcon, TurnRightIcon } from "./tool-icons.tsx";
+import type { Editor } from "./use-editor.ts";
+
+interface PieceToolsProps {
+  readonly editor: Editor;
+  readonly isSwapping: boolean;
+  readonly onSwap: () => void;
+}
+
+const STEP_DEG = 15;
+
+/** What can be done with the chosen piece, under the thumb. */
+export function PieceTools({ editor, isSwapping, onSwap }: PieceToolsProps) {
+  const { chosen, plan, isFixed, pins, brokenPlaces } = editor;
+  const isOff = chosen === null || isFixed;
+  const on = (run: (place: NonNullable<typeof chosen>) => void) => () => chosen && run(chosen);
+  const isPinned = chosen !== null && pins.has(placeKey(chosen));
+  const isBroken = chosen !== null && brokenPlaces.has(placeKey(chosen));
+  const top = plan.levels.length - 1;
+  return (
+    <div className={styles.tools} role="toolbar" aria-label="The chosen piece">
+      <Tool name="Turn left" icon={<TurnLeftIcon />} isOff={isOff} onPress={on((at) => turnBy(editor, at, STEP_DEG))} />
+      <Tool
+        name="Turn right"
+        icon={<TurnRightIcon />}
+        isOff={isOff}
+        onPress={on((at) => turnBy(editor, at, -STEP_DEG))}
+      />
+      <Tool
+        name="Level up"
+        icon={<UpIcon />}
+        isOff={isOff || chosen.level >= top}
+        onPress={on((at) => carryTo(editor, at, at.level + 1))}
+      />
+      <Tool
+        name="Level down"
+        icon={<DownIcon />}
+        isOff={isOff || chosen.level <= 0}
+        onPress={on((at) => carryTo(editor, at, at.level - 1))}
+      />
+      {isBroken ? (
+        <Tool name="Set it clear" icon={<DoneIcon />} isOff={isOff} onPress={on((at) => setClear(editor, at))} />
+      ) : (
+        <Tool name="Swap" icon={<SwapIcon />} isOff={isOff} isDown={isSwapping} onPress={onSwap} />
+      )}
+      <Tool
+        name={isPinned ? "Unpin" : "Pin"}
+        icon={<PinIcon />}
+        isOff={isOff}
+        isDown={isPinned}
+        onPress={on((at) => pinOrUnpin(editor, at))}
+      />
+      <Tool name="Take out" icon={<BinIcon />} isOff={isOff} onPress={on((at) => takeOutOf(editor, at))} />
+    </div>
+  );
+}
+
+interface ToolProps {
+  readonly name: string;
+  readonly icon: ReactNode;
+  readonly isOff?: boolean;
+  readonly isDown?: boolean;
+  readonly onPress: () => void;
+}
+
+/** A large button: a drawing and what it does. */
+export const Tool = ({ name, icon, isOff = false, isDown, onPress }: ToolProps) => (
+  <button type="button" className={styles.tool} disabled={isOff} aria-pressed={isDown} onClick={onPress}>
+    {icon}
+    <span>{name}</span>
+  </button>
+);

@@ -1,0 +1,31 @@
+import { placeKey } from "../../studio/loads/places.ts";
+import { Sign } from "../parts/index.ts";
+import type { Editor } from "./use-editor.ts";
+import { isSame } from "./use-editor.ts";
+import { piecesWords, standingWords } from "./words/place-words.ts";
+
+/** What is told under the drawing while nothing is in her hand: the chosen piece, or what can be done. */
+export function RestingLine({ editor, isSwapping }: { readonly editor: Editor; readonly isSwapping: boolean }) {
+  const { chosen, here, units, level, broken, brokenPlaces } = editor;
+  const numbered = here?.pieces.find(({ piece }) => isSame(piece, chosen));
+  if (isSwapping && numbered)
+    return <p>Press the piece that the {numbered.piece.ware.name} is to change places with.</p>;
+  if (!numbered) {
+    const count = here?.pieces.length ?? 0;
+    return (
+      <p>
+        Level {level + 1}, {piecesWords(count)}.{editor.isFixed || count === 0 ? "" : " Press one, or drag it."}
+      </p>
+    );
+  }
+  const key = placeKey(numbered.piece);
+  if (!brokenPlaces.has(key)) return <p>{standingWords(numbered, units)}</p>;
+  const problem = broken.find(({ places }) =>
+    places.some((place) => place.kind === "piece" && placeKey(place) === key),
+  );
+  return (
+    <p>
+      <Sign kind="breaks">{problem?.message ?? "Breaks a rule"}</Sign>
+    </p>
+  );
+}

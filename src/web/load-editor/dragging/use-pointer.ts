@@ -1,0 +1,163 @@
+import { type PointerEvent, type RefObject, useRef } from "react";
+import type { Spot } from "../../../loading/editing/edit-pieces.ts";
+import { degrees } from "../../../measures/angle.ts";
+import type { Place } from "../../../studio/loads/places.ts";
+import { isPlaced, type Piece } from "./hand.ts";
+import type { InHand, Over } from "./use-hand.ts";
+
+/** So far a pointer goes before a press becomes a drag. */
+const DRAG_PX = 6;
+/** Turning by hand stays at every 15° when so near it. */
+const STAYS_DEG = 3;
+const STEP_DEG = 15;
+
+interface Press {
+  readonly pointerId: number;
+  readonly piece: Piece;
+  readonly startX: number;
+  readonly startY: number;
+  /** From the pointer to the piece's axis, in the kiln's millimetres. */
+  readonly offX: number;
+  readonly offY: number;
+  readonly spot: Spot;
+  readonly turns: boolean;
+  isDragging: boolean;
+}
+
+/** What a pressed and dragged piece needs of the screen. */
+export interface PointerPorts {
+  readonly svg: RefObject<SVGSVGElement | null>;
+  readonly inHand: InHand;
+  readonly spotOf: (piece: Piece) => Spot | null;
+  /** Pressed without dragging. */
+  readonly pressed: (place: Place | null) => void;
+  /** She is letting two pieces change places: a drop onto another piece does it. */
+  readonly isSwapping: boolean;
+}
+
+export interface PointerHandlers {
+  readonly onPointerDown: (event: PointerEvent<Element>) => void;
+  readonly onPointerMove: (event: PointerEvent<Element>) => void;
+  readonly onPointerUp: (event: PointerEvent<Element>) => void;
+  readonly onPointerCancel: () => void;
+}
+
+/** Pressing, dragging and turning pieces by mouse or finger. */
+export function usePointer({ svg, inHand, spotOf, pressed, isSwapping }: PointerPorts): PointerHandlers & {
+  /** Begins with a piece that waits, from outside the drawing. */
+  readonly pressWaiting: (event: PointerEvent<Element>, ware: string, onPressed: () => void) => void;
+} {
+  const press = useRef<(Press & { onPressed?: () => void }) | null>(null);
+
+  const kilnAt = (event: PointerEvent<Element>): { x: number; y: number } => {
+    const matrix = svg.current?.getScreenCTM()?.inverse();
+    if (!matrix) return { x: 0, y: 0 };
+    const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix);
+    return { x: at.x, y: -at.y };
+  };
+
+  const down = (event: PointerEvent<Element>): void => {
+    if (event.button !== 0 || press.current) return;
+    const target = event.target as Element;
+    const turns = target.closest("[data-turn-handle]") !== null;
+    const key =
+      target.closest("[data-turn-handle]")?.getAttribute("data-turn-handle") ??
+      target.closest("[data-place]")?.getAttribute("data-place");
+    if (!key) return pressed(null);
+    const piece = placeOf(key);
+    const spot = spotOf(piece);
+    if (!spot) return;
+    event.currentTarget.setPointerCapture(event.pointerId);
+    const at = kilnAt(event);
+    press.current = {
+      ...{ pointerId: event.pointerId, piece, startX: event.clientX, startY: event.clientY, spot, turns },
+      offX: spot.xMm - at.x,
+      offY: spot.yMm - at.y,
+      isDragging: false,
+    };
+  };
+
+  const pressWaiting = (event: PointerEvent<Element>, ware: string, onPressed: () => void): void => {
+    if (event.button !== 0 || press.current) return;
+    event.currentTarget.setPointerCapture(event.pointerId);
+    press.current = {
+      ...{ pointerId: event.pointerId, piece: { ware }, startX: event.clientX, startY: event.clientY },
+      ...{ offX: 0, offY: 0, spot: { xMm: 0, yMm: 0, turnDeg: 0 }, turns: false, isDragging: false, onPressed },
+    };
+  };
+
+  const move = (event: PointerEvent<Element>): void => {
+    const held = press.current;
+    if (held?.pointerId !== event.pointerId) return;
+    if (!held.isDragging) {
+      if (Math.hypot(event.clientX - held.startX, event.clientY - held.startY) < DRAG_PX) return;
+      held.isDragging = true;
+      if (!inHand.take(held.piece, "pointer")) {
+        press.current = null;
+        return;
+      }
+    }
+    const at = kilnAt(event);
+    if (held.turns) {
+      const angle = degrees(Math.atan2(at.y - held.spot.yMm, at.x - held.spot.xMm));
+      inHand.move({ ...held.spot, turnDeg: steadyTurn(angle) }, false);
+      return;
+    }
+    inHand.setOver(overOf(event, svg.current));
+    inHand.move({ ...held.spot, xMm: at.x + held.offX, yMm: at.y + held.offY });
+  };
+
+  const up = (event: PointerEvent<Element>): void => {
+    const held = press.current;
+    if (held?.pointerId !== event.pointerId) return;
+    press.current = null;
+    if (!held.isDragging) {
+      if (held.onPressed) held.onPressed();
+      else if (isPlaced(held.piece)) pressed(held.piece);
+      return;
+    }
+    const other = isSwapping && !held.turns ? pieceUnder(event, held.piece) : null;
+    if (other) inHand.dropOnto(other);
+    else inHand.drop();
+  };
+
+  const cancel = (): void => {
+    if (press.current?.isDragging) inHand.letGo();
+    press.current = null;
+  };
+
+  return { onPointerDown: down, onPointerMove: move, onPointerUp: up, onPointerCancel: cancel, pressWaiting };
+}
+
+/** A place from its key. */
+export function placeOf(key: string): Place {
+  const [level = 0, placement = 0] = key.split(".").map(Number);
+  return { level, placement };
+}
+
+/** A turn by hand: whole degrees, and every 15° a little sticky. */
+export function steadyTurn(deg: number): number {
+  const step = Math.round(deg / STEP_DEG) * STEP_DEG;
+  return Math.abs(deg - step) <= STAYS_DEG ? step : Math.round(deg);
+}
+
+function pieceUnder(event: PointerEvent<Element>, held: Piece): Place | null {
+  for (const element of document.elementsFromPoint(event.clientX, event.clientY)) {
+    const key = element.closest("[data-place]")?.getAttribute("data-place");
+    if (!key) continue;
+    const place = placeOf(key);
+    if (!isPlaced(held) || held.level !== place.level || held.placement !== place.placement) return place;
+  }
+  return null;
+}
+
+/** What the pointer is over: the drawing itself (null), a level, the tray, or nothing that takes a piece. */
+function overOf(event: PointerEvent<Element>, svg: SVGSVGElement | null): Over {
+  const box = svg?.getBoundingClientRect();
+  const { clientX: x, clientY: y } = event;
+  if (box && x >= box.left && x <= box.right && y >= box.top && y <= box.bottom) return null;
+  const under = document.elementFromPoint(x, y);
+  const level = under?.closest("[data-drop-level]")?.getAttribute("data-drop-level");
+  if (level) return { level: Number(level) };
+  return under?.closest("[data-drop-tray]") ? "tray" : "nothing";
+}
