@@ -1,11 +1,10 @@
 import type { KilnRecord } from "../../../studio/records/kiln-record.ts";
 import type { LoadRecord } from "../../../studio/records/load-record.ts";
 
-/** The kiln a new load is most likely for: that of the load made last, else the largest. */
+/** The kiln a new load is most likely for: the one most loads were made for, else the largest. */
 export function usualKiln(kilns: readonly KilnRecord[], loads: readonly LoadRecord[]): string | undefined {
-  const last = [...loads].sort((a, b) => b.createdAt.localeCompare(a.createdAt))[0]?.kilnId;
-  if (last !== undefined && kilns.some(({ id }) => id === last)) return last;
-  return [...kilns].sort((a, b) => roomMm3(b) - roomMm3(a))[0]?.id;
+  const times = (kilnId: string): number => loads.filter((load) => load.kilnId === kilnId).length;
+  return [...kilns].sort((a, b) => times(b.id) - times(a.id) || roomMm3(b) - roomMm3(a))[0]?.id;
 }
 
 /** Width by width by depth: enough to tell a large kiln from a small one. */
