@@ -4,10 +4,11 @@ import type { LoadRequest } from "../../../loading/load-request.ts";
 import type { SheetLevel } from "../../../sheets/sheet-load.ts";
 import { type Place, placeKey } from "../../../studio/loads/places.ts";
 import base from "../../kilns/drawing/Drawing.module.css";
-import { type Frame, frameOf } from "../../kilns/drawing/frame.ts";
+import type { Frame } from "../../kilns/drawing/frame.ts";
 import { CutWalls, FittingFromFront } from "../../kilns/drawing/SideDrawing.tsx";
 import { drawnLoad } from "./drawn-load.ts";
 import { kindSigns } from "./kind-signs.ts";
+import { levelFrame } from "./level-frame.ts";
 import styles from "./Marks.module.css";
 import { PiecesFromSide, PostFromSide, ShelfFromSide } from "./SideMarks.tsx";
 
@@ -30,7 +31,7 @@ export interface KilnElevationProps {
 export const KilnElevation = memo(function KilnElevation(props: KilnElevationProps) {
   const { request, plan, level: chosenLevel, marked = [], onPress, broken, label, children } = props;
   const load = drawnLoad(request, plan);
-  const frame = frameOf(request.kiln.chamber);
+  const frame = levelFrame(request.kiln.chamber);
   const signs = useMemo(() => kindSigns(request.ware), [request]);
   const chosen = useMemo(() => new Set(marked.map(placeKey)), [marked]);
   const { kiln } = request;

@@ -3,10 +3,11 @@ import type { LoadPlan } from "../../../loading/load-plan.ts";
 import type { LoadRequest } from "../../../loading/load-request.ts";
 import { type Place, placeKey } from "../../../studio/loads/places.ts";
 import base from "../../kilns/drawing/Drawing.module.css";
-import { frameOf, planBox } from "../../kilns/drawing/frame.ts";
+import { planBox } from "../../kilns/drawing/frame.ts";
 import { drawnLoad } from "./drawn-load.ts";
 import { kindSigns } from "./kind-signs.ts";
 import { LevelGround, lowestRimFirst, Standing, signOf } from "./LevelMarks.tsx";
+import { levelFrame } from "./level-frame.ts";
 import styles from "./Marks.module.css";
 import { PieceFromAbove } from "./PieceFromAbove.tsx";
 
@@ -26,7 +27,7 @@ export interface LevelViewProps {
 export const LevelView = memo(function LevelView(props: LevelViewProps) {
   const { request, plan, level: index, marked = [], onPress, label } = props;
   const load = drawnLoad(request, plan);
-  const frame = frameOf(request.kiln.chamber);
+  const frame = levelFrame(request.kiln.chamber);
   const signs = useMemo(() => kindSigns(request.ware), [request]);
   const level = load.levels[index] ?? null;
   const chosen = new Set(marked.map(placeKey));
