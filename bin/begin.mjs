@@ -58,6 +58,7 @@ const tasks = {
     tool("dependency-cruiser/bin/dependency-cruiser.mjs", "--config", ".dependency-cruiser.mjs", "src") ||
     tool("vitest/vitest.mjs", "run", ...args),
   bench: (args) => build() || node(["benchmarks/run.ts", ...args]),
+  pictures: (args) => build() || node(["src/web/testing/take-pictures.ts", ...args]),
   build: () => build(),
   schemas: () => build() || node(["dist/cli/publish-schemas.js"]),
 };
