@@ -23,6 +23,8 @@ export interface ButtonProps {
   /** Said to ears where the words on it do not tell enough. */
   readonly label?: string | undefined;
   readonly describedBy?: string | undefined;
+  /** For a button that opens a menu: whether it is open. */
+  readonly menu?: "open" | "closed" | undefined;
   readonly ref?: Ref<HTMLButtonElement> | undefined;
 }
 
@@ -54,6 +56,7 @@ export function Button(props: ButtonProps) {
       aria-pressed={isPressed}
       aria-label={props.label}
       aria-describedby={props.describedBy}
+      {...menuTies(props.menu)}
       onClick={(event) => {
         if (isBusy) event.preventDefault();
         else onPress?.();
@@ -64,6 +67,9 @@ export function Button(props: ButtonProps) {
   );
 }
 
+const menuTies = (menu: "open" | "closed" | undefined) =>
+  menu && { "aria-haspopup": "menu" as const, "aria-expanded": menu === "open" };
+
 export interface IconButtonProps {
   /** What it does, in words: said to ears and shown when the pointer rests on it. */
   readonly label: string;
@@ -73,6 +79,8 @@ export interface IconButtonProps {
   readonly isDisabled?: boolean | undefined;
   readonly isPressed?: boolean | undefined;
   readonly look?: "plain" | "quiet" | "danger" | undefined;
+  /** For a button that opens a menu: whether it is open. */
+  readonly menu?: "open" | "closed" | undefined;
   readonly ref?: Ref<HTMLButtonElement> | undefined;
 }
 
@@ -85,6 +93,7 @@ export function IconButton({
   isDisabled,
   isPressed,
   look = "quiet",
+  menu,
   ref,
 }: IconButtonProps) {
   const names = `${styles.button} ${styles.iconOnly} ${styles[look]}`;
@@ -104,6 +113,7 @@ export function IconButton({
       aria-pressed={isPressed}
       aria-label={label}
       title={label}
+      {...menuTies(menu)}
       onClick={onPress}
     >
       {icon}

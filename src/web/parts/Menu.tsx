@@ -40,10 +40,11 @@ export function Menu({ label, items, children, icon, look = "quiet" }: MenuProps
           label={label}
           icon={icon ?? <MoreIcon />}
           look={look === "main" ? "plain" : look}
+          menu={isOpen ? "open" : "closed"}
           onPress={open}
         />
       ) : (
-        <Button ref={button} label={label} look={look} icon={icon} onPress={open}>
+        <Button ref={button} label={label} look={look} icon={icon} menu={isOpen ? "open" : "closed"} onPress={open}>
           {children}
         </Button>
       )}
@@ -67,7 +68,6 @@ function MenuList({ label, items, opener, close }: MenuListProps) {
   useEffect(() => {
     const element = list.current;
     if (!element) return;
-    opener.setAttribute("aria-expanded", "true");
     element.showPopover();
     placeBeside(element, opener);
     element.querySelector<HTMLElement>("[role=menuitem]")?.focus();
@@ -82,7 +82,6 @@ function MenuList({ label, items, opener, close }: MenuListProps) {
     addEventListener("pointerdown", away, true);
     addEventListener("scroll", scrolled, true);
     return () => {
-      opener.setAttribute("aria-expanded", "false");
       removeEventListener("pointerdown", away, true);
       removeEventListener("scroll", scrolled, true);
     };
