@@ -2,7 +2,7 @@ import { placeKey } from "../../studio/loads/places.ts";
 import { type Action, useAction } from "../actions/registry.ts";
 import { type Direction, nextInDirection } from "./choosing/in-direction.ts";
 import type { InHand } from "./dragging/use-hand.ts";
-import { carryTo, pinOrUnpin, setClear, takeOutOf, turnBy } from "./piece-edits.ts";
+import { carryTo, pinOrUnpin, setClear, takeOutOf } from "./piece-edits.ts";
 import type { Editor } from "./use-editor.ts";
 import { isSame } from "./use-editor.ts";
 
@@ -48,9 +48,7 @@ export function EditorActions({ editor, inHand, isSwapping, setSwapping }: Edito
     if (spot) inHand.move({ ...spot, xMm: spot.xMm + alongX * mm, yMm: spot.yMm + alongY * mm }, false);
   };
   const turn = (byDeg: number) => () => {
-    const spot = inHand.live.get()?.spot;
-    if (hand && spot) inHand.move({ ...spot, turnDeg: spot.turnDeg + byDeg }, false);
-    else if (chosen) turnBy(editor, chosen, byDeg);
+    if (chosen) inHand.turn(chosen, byDeg);
   };
   const stop = (): void => {
     if (hand) inHand.letGo();

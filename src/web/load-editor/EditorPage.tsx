@@ -1,13 +1,13 @@
 import { lazy, Suspense, useRef, useState } from "react";
 import { placementAt } from "../../studio/loads/places.ts";
 import type { LoadRecord } from "../../studio/records/load-record.ts";
-import { frameOf } from "../kilns/drawing/frame.ts";
 import { Page } from "../parts/index.ts";
 import { EditorDrawing } from "./dragging/EditorDrawing.tsx";
 import { LiveLine } from "./dragging/LiveLine.tsx";
 import { useHand } from "./dragging/use-hand.ts";
 import { usePointer } from "./dragging/use-pointer.ts";
 import { KilnElevation } from "./drawing/KilnElevation.tsx";
+import { levelFrame } from "./drawing/level-frame.ts";
 import styles from "./Editor.module.css";
 import { EditorActions } from "./EditorActions.tsx";
 import { BarActions, LoadFacts } from "./EditorBar.tsx";
@@ -42,6 +42,9 @@ export function EditorPage({ load: kept }: { readonly load: LoadRecord }) {
     inHand,
     isSwapping,
     spotOf: (piece) => ("ware" in piece ? null : (placementAt(plan as never, piece) ?? null)),
+    taken: (piece) => {
+      if (!isSwapping) editor.choose("ware" in piece ? null : piece);
+    },
     pressed: (place) => {
       if (isSwapping && chosen && place) swap(editor, chosen, place);
       else editor.choose(place);
@@ -50,7 +53,7 @@ export function EditorPage({ load: kept }: { readonly load: LoadRecord }) {
   });
   const isEmpty = load.plan === null && editor.planning.livePlan === null;
   const isFurniture = panel === "shelves" && !editor.isFixed && plan.levels.length > 0;
-  const handles = { request, plan, level, frame: frameOf(request.kiln.chamber), onEdit: editor.edit };
+  const handles = { request, plan, level, frame: levelFrame(request.kiln.chamber), onEdit: editor.edit };
   const drawing = (
     <EditorDrawing
       editor={editor}
@@ -64,55 +67,59 @@ export function EditorPage({ load: kept }: { readonly load: LoadRecord }) {
   const line = (
     <LiveLine inHand={inHand} units={editor.units} resting={<RestingLine editor={editor} isSwapping={isSwapping} />} />
   );
-  const tools = <PieceTools editor={editor} isSwapping={isSwapping} onSwap={() => setSwapping(!isSwapping)} />;
+  const tools = (
+    <PieceTools editor={editor} inHand={inHand} isSwapping={isSwapping} onSwap={() => setSwapping(!isSwapping)} />
+  );
   return (
-    <Page
-      title={load.name}
-      back={{ href: "/loads", label: "All loads" }}
-      undoScope={`load:${load.id}`}
-      isFull
-      below={<LoadFacts editor={editor} />}
-      actions={<BarActions editor={editor} isNarrow={isNarrow} onSheet={() => setSheetOpen(true)} />}
-    >
-      <PartedNotice editor={editor} />
-      <PlanningLine editor={editor} />
-      {isEmpty ? (
-        <NothingYet editor={editor} />
-      ) : isNarrow ? (
-        <div className={styles.phone}>
-          <LevelStrip editor={editor} />
-          <div className={styles.phoneDrawing}>{drawing}</div>
-          {line}
-          <PhoneTools editor={editor} tools={tools} panel={panel} setPanel={setPanel} />
-        </div>
-      ) : (
-        <div className={styles.editor}>
-          <div className={styles.plan}>{drawing}</div>
-          <div className={styles.under}>
+    <div className={styles.screen}>
+      <Page
+        title={load.name}
+        back={{ href: "/loads", label: "All loads" }}
+        undoScope={`load:${load.id}`}
+        isFull
+        below={<LoadFacts editor={editor} />}
+        actions={<BarActions editor={editor} isNarrow={isNarrow} onSheet={() => setSheetOpen(true)} />}
+      >
+        <PartedNotice editor={editor} />
+        <PlanningLine editor={editor} />
+        {isEmpty ? (
+          <NothingYet editor={editor} />
+        ) : isNarrow ? (
+          <div className={styles.phone}>
+            <LevelStrip editor={editor} />
+            <div className={styles.phoneDrawing}>{drawing}</div>
             {line}
-            {tools}
+            <PhoneTools editor={editor} tools={tools} panel={panel} setPanel={setPanel} />
           </div>
-          <div className={styles.elevation}>
-            <KilnElevation
-              request={request}
-              plan={plan}
-              level={level}
-              marked={chosen ? [chosen] : []}
-              broken={editor.brokenLevels}
-              onPress={editor.goTo}
-            >
-              {isFurniture && <HeightHandle {...handles} />}
-            </KilnElevation>
+        ) : (
+          <div className={styles.editor}>
+            <div className={styles.plan}>{drawing}</div>
+            <div className={styles.under}>
+              {line}
+              {tools}
+            </div>
+            <div className={styles.elevation}>
+              <KilnElevation
+                request={request}
+                plan={plan}
+                level={level}
+                marked={chosen ? [chosen] : []}
+                broken={editor.brokenLevels}
+                onPress={editor.goTo}
+              >
+                {isFurniture && <HeightHandle {...handles} />}
+              </KilnElevation>
+            </div>
+            <div className={styles.panel}>
+              <SidePanel editor={editor} pointer={pointer} panel={panel} setPanel={setPanel} />
+            </div>
           </div>
-          <div className={styles.panel}>
-            <SidePanel editor={editor} pointer={pointer} panel={panel} setPanel={setPanel} />
-          </div>
-        </div>
-      )}
-      <EditorActions editor={editor} inHand={inHand} isSwapping={isSwapping} setSwapping={setSwapping} />
-      <Suspense fallback={null}>
-        {isSheetOpen && <SheetDialog load={load} onClose={() => setSheetOpen(false)} />}
-      </Suspense>
-    </Page>
+        )}
+        <EditorActions editor={editor} inHand={inHand} isSwapping={isSwapping} setSwapping={setSwapping} />
+        <Suspense fallback={null}>
+          {isSheetOpen && <SheetDialog load={load} onClose={() => setSheetOpen(false)} />}
+        </Suspense>
+      </Page>
+    </div>
   );
 }

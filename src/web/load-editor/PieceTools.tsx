@@ -1,13 +1,15 @@
 import type { ReactNode } from "react";
 import { placeKey } from "../../studio/loads/places.ts";
 import { BinIcon, DoneIcon, DownIcon, PinIcon, UpIcon } from "../parts/index.ts";
+import type { InHand } from "./dragging/use-hand.ts";
 import styles from "./PieceTools.module.css";
-import { carryTo, pinOrUnpin, setClear, takeOutOf, turnBy } from "./piece-edits.ts";
+import { carryTo, pinOrUnpin, setClear, takeOutOf } from "./piece-edits.ts";
 import { SwapIcon, TurnLeftIcon, TurnRightIcon } from "./tool-icons.tsx";
-import type { Editor } from "./use-editor.ts";
+import { type Editor, isSame } from "./use-editor.ts";
 
 interface PieceToolsProps {
   readonly editor: Editor;
+  readonly inHand: InHand;
   readonly isSwapping: boolean;
   readonly onSwap: () => void;
 }
@@ -15,22 +17,25 @@ interface PieceToolsProps {
 const STEP_DEG = 15;
 
 /** What can be done with the chosen piece, under the thumb. */
-export function PieceTools({ editor, isSwapping, onSwap }: PieceToolsProps) {
+export function PieceTools({ editor, inHand, isSwapping, onSwap }: PieceToolsProps) {
   const { chosen, plan, isFixed, pins, brokenPlaces } = editor;
   const isOff = chosen === null || isFixed;
   const on = (run: (place: NonNullable<typeof chosen>) => void) => () => chosen && run(chosen);
   const isPinned = chosen !== null && pins.has(placeKey(chosen));
   const isBroken = chosen !== null && brokenPlaces.has(placeKey(chosen));
+  const ware = editor.here?.pieces.find(({ piece }) => isSame(piece, chosen))?.piece.ware;
+  // A round piece turned is the same piece.
+  const cannotTurn = isOff || !(ware?.handle || ware?.spout);
   const top = plan.levels.length - 1;
   return (
     <div className={styles.tools} role="toolbar" aria-label="The chosen piece">
-      <Tool name="Turn left" icon={<TurnLeftIcon />} isOff={isOff} onPress={on((at) => turnBy(editor, at, STEP_DEG))} />
       <Tool
-        name="Turn right"
-        icon={<TurnRightIcon />}
-        isOff={isOff}
-        onPress={on((at) => turnBy(editor, at, -STEP_DEG))}
+        name="Turn left"
+        icon={<TurnLeftIcon />}
+        isOff={cannotTurn}
+        onPress={on((at) => inHand.turn(at, STEP_DEG))}
       />
+      <Tool name="Turn right" icon={<TurnRightIcon />} isOff={isOff} onPress={on((at) => inHand.turn(at, -STEP_DEG))} />
       <Tool
         name="Level up"
         icon={<UpIcon />}

@@ -2,6 +2,7 @@ import { placeKey } from "../../studio/loads/places.ts";
 import { Sign } from "../parts/index.ts";
 import type { Editor } from "./use-editor.ts";
 import { isSame } from "./use-editor.ts";
+import { bySheetNumbers } from "./words/by-sheet-numbers.ts";
 import { piecesWords, standingWords } from "./words/place-words.ts";
 
 /** What is told under the drawing while nothing is in her hand: the chosen piece, or what can be done. */
@@ -25,7 +26,7 @@ export function RestingLine({ editor, isSwapping }: { readonly editor: Editor; r
   );
   return (
     <p>
-      <Sign kind="breaks">{problem?.message ?? "Breaks a rule"}</Sign>
+      <Sign kind="breaks">{problem ? bySheetNumbers(problem.message, editor.drawn) : "Breaks a rule"}</Sign>
     </p>
   );
 }

@@ -19,12 +19,6 @@ export function setDown(editor: Editor, place: Place, spot: Spot): void {
   edit(movePiece(request, plan, place, to), `${moved ? "moved" : "turned"} the ${was.ware}`);
 }
 
-/** Turns a piece where it stands. */
-export function turnBy(editor: Editor, place: Place, byDeg: number): void {
-  const was = placementAt(editor.plan as never, place);
-  if (was) setDown(editor, place, { ...was, turnDeg: was.turnDeg + byDeg });
-}
-
 /** Moves a piece to the nearest place where it breaks no rule. */
 export function setClear(editor: Editor, place: Place): void {
   const { request, plan } = editor;

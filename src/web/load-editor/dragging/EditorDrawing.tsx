@@ -2,10 +2,13 @@ import { type ReactNode, type RefObject, useEffect, useMemo, useRef } from "reac
 import type { NumberedPiece } from "../../../sheets/sheet-load.ts";
 import { placeKey } from "../../../studio/loads/places.ts";
 import base from "../../kilns/drawing/Drawing.module.css";
-import { frameOf, planBox } from "../../kilns/drawing/frame.ts";
+import { planBox } from "../../kilns/drawing/frame.ts";
 import { ClearanceRing } from "../drawing/ClearanceRing.tsx";
 import { kindSigns, signName } from "../drawing/kind-signs.ts";
 import { LevelGround, lowestRimFirst, signOf } from "../drawing/LevelMarks.tsx";
+import { levelFrame } from "../drawing/level-frame.ts";
+import { useZoom } from "../drawing/use-zoom.ts";
+import { ZoomButtons } from "../drawing/ZoomButtons.tsx";
 import type { Editor } from "../use-editor.ts";
 import { isSame } from "../use-editor.ts";
 import { piecesWords, standingWords } from "../words/place-words.ts";
@@ -29,7 +32,7 @@ interface EditorDrawingProps {
 /** The level she works on, from above: pieces to press, drag, turn, and go through by keys. */
 export function EditorDrawing({ editor, inHand, pointer, svg, isSwapping, furniture }: EditorDrawingProps) {
   const { request, drawn, here, chosen, units, level } = editor;
-  const frame = frameOf(request.kiln.chamber);
+  const frame = levelFrame(request.kiln.chamber);
   const signs = useMemo(() => kindSigns(request.ware), [request]);
   const pieces = useMemo(() => lowestRimFirst(here?.pieces ?? []), [here]);
   const { hand } = inHand;
@@ -37,67 +40,79 @@ export function EditorDrawing({ editor, inHand, pointer, svg, isSwapping, furnit
   const lifted = hand && isPlaced(hand.piece) ? hand.piece : null;
   const first = chosen ?? pieces.find(({ number }) => number === 1)?.piece ?? null;
   const chosenPiece = pieces.find(({ piece }) => isSame(piece, chosen));
+  const canTurn = chosenPiece?.piece.ware.handle || chosenPiece?.piece.ware.spout;
   useFocusOnChosen(svg, chosen && placeKey(chosen));
   const { onPointerDown, onPointerMove, onPointerUp, onPointerCancel } = pointer;
+  const zoom = useZoom({
+    svg,
+    whole: planBox(frame),
+    mayZoom: () => inHand.live.get() === null,
+    begins: onPointerCancel,
+  });
   const handlers = inFurniture ? {} : { onPointerDown, onPointerMove, onPointerUp, onPointerCancel };
+  const looks = [base.drawing, styles.drawing, isSwapping && styles.swapping, zoom.isZoomed && styles.near];
   return (
-    // biome-ignore lint/a11y/useSemanticElements: a drawing cannot be a fieldset
-    <svg
-      ref={svg}
-      className={`${base.drawing} ${styles.drawing} ${isSwapping ? styles.swapping : ""}`}
-      viewBox={planBox(frame)}
-      role="group"
-      aria-label={`Level ${level + 1} from above, ${piecesWords(pieces.length)}`}
-      data-editor-drawing=""
-      {...handlers}
-    >
-      <LevelGround load={drawn} level={here} frame={frame} withoutPosts={inFurniture} />
-      {chosenPiece && !hand && !inFurniture && (
-        <ChosenRing
-          numbered={chosenPiece}
-          gapMm={request.rules.gapMm}
-          breaks={editor.brokenPlaces.has(placeKey(chosenPiece.piece))}
-        />
-      )}
-      <g className={inFurniture ? styles.behind : undefined}>
-        {pieces.map((numbered) => {
-          const key = placeKey(numbered.piece);
-          const isBroken = editor.brokenPlaces.has(key);
-          const isPinned = editor.pins.has(key);
-          return (
-            <EditorPiece
-              key={key}
-              numbered={numbered}
-              sign={signOf(signs, numbered)}
-              letter={frame.letter}
-              label={labelOf(numbered, units, isPinned, isBroken)}
-              isChosen={isSame(numbered.piece, chosen)}
-              isBroken={isBroken}
-              isPinned={isPinned}
-              isIn={editor.ticks.has(key)}
-              isLifted={isSame(numbered.piece, lifted)}
-              isFirst={isSame(numbered.piece, first)}
-            />
-          );
-        })}
-      </g>
-      {chosenPiece && !hand && !inFurniture && !editor.isFixed && (
-        <TurnHandle numbered={chosenPiece} gapMm={request.rules.gapMm} finger={frame.finger} />
-      )}
-      {hand && (
-        <HandMarks
-          hand={hand}
-          live={inHand.live}
-          scene={drawn.scene}
-          gapMm={request.rules.gapMm}
-          units={units}
-          sign={signs.get(signName(hand.ware))}
-          number={pieces.find(({ piece }) => isSame(piece, lifted))?.number ?? null}
-          letter={frame.letter}
-        />
-      )}
-      {furniture}
-    </svg>
+    <>
+      {/* biome-ignore lint/a11y/useSemanticElements: a drawing cannot be a fieldset */}
+      <svg
+        ref={svg}
+        className={looks.filter(Boolean).join(" ")}
+        viewBox={zoom.viewBox}
+        preserveAspectRatio="xMidYMin meet"
+        role="group"
+        aria-label={`Level ${level + 1} from above, ${piecesWords(pieces.length)}`}
+        data-editor-drawing=""
+        {...handlers}
+      >
+        <LevelGround load={drawn} level={here} frame={frame} withoutPosts={inFurniture} />
+        {chosenPiece && !hand && !inFurniture && (
+          <ChosenRing
+            numbered={chosenPiece}
+            gapMm={request.rules.gapMm}
+            breaks={editor.brokenPlaces.has(placeKey(chosenPiece.piece))}
+          />
+        )}
+        <g className={inFurniture ? styles.behind : undefined}>
+          {pieces.map((numbered) => {
+            const key = placeKey(numbered.piece);
+            const isBroken = editor.brokenPlaces.has(key);
+            const isPinned = editor.pins.has(key);
+            return (
+              <EditorPiece
+                key={key}
+                numbered={numbered}
+                sign={signOf(signs, numbered)}
+                letter={frame.letter}
+                label={labelOf(numbered, units, isPinned, isBroken)}
+                isChosen={isSame(numbered.piece, chosen)}
+                isBroken={isBroken}
+                isPinned={isPinned}
+                isIn={editor.ticks.has(key)}
+                isLifted={isSame(numbered.piece, lifted)}
+                isFirst={isSame(numbered.piece, first)}
+              />
+            );
+          })}
+        </g>
+        {chosenPiece && canTurn && !hand && !inFurniture && !editor.isFixed && (
+          <TurnHandle numbered={chosenPiece} gapMm={request.rules.gapMm} finger={frame.finger} />
+        )}
+        {hand && (
+          <HandMarks
+            hand={hand}
+            live={inHand.live}
+            scene={drawn.scene}
+            gapMm={request.rules.gapMm}
+            units={units}
+            sign={signs.get(signName(hand.ware))}
+            number={pieces.find(({ piece }) => isSame(piece, lifted))?.number ?? null}
+            letter={frame.letter}
+          />
+        )}
+        {furniture}
+      </svg>
+      <ZoomButtons zoom={zoom} />
+    </>
   );
 }
 
@@ -138,7 +153,7 @@ function TurnHandle({ numbered, gapMm, finger }: ChosenProps & { readonly finger
       <path
         className={styles.knobSign}
         transform={`scale(${finger * 0.16})`}
-        d="M-.6-1A1.2 1.2 0 0 1-.6 1M.6 1A1.2 1.2 0 0 1 .6-1"
+        d="M-1 .45A1.1 1.1 0 0 1 1 .45M-1.35-.3L-1 .5L-.2.15M1.35-.3L1 .5L.2.15"
       />
     </g>
   );

@@ -49,7 +49,7 @@ export function HandMarks({ hand, live, scene, gapMm, units, sign, number, lette
       const topMm = scene.shelves[level]?.topMm ?? 0;
       const solid = wareSolid(hand.ware, spot.xMm, spot.yMm, spot.turnDeg, topMm);
       const ends = matters && nearestPoints(scene, solid, matters);
-      const isShown = matters !== null && ends !== null;
+      const isShown = matters !== null && ends !== null && matters.distanceMm > 0.05;
       line.current?.setAttribute("visibility", isShown ? "visible" : "hidden");
       words.current?.setAttribute("visibility", isShown ? "visible" : "hidden");
       if (!isShown) return;

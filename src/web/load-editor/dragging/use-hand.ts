@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import type { Spot } from "../../../loading/editing/edit-pieces.ts";
+import type { Place } from "../../../studio/loads/places.ts";
 import { type Watched, watched } from "../../studio/watched.ts";
 import { carryTo, putInAt, setDown, swap, takeOutOf } from "../piece-edits.ts";
 import type { Editor } from "../use-editor.ts";
@@ -17,6 +18,8 @@ export interface InHand {
   readonly over: Over;
   readonly take: (piece: Piece, by: "pointer" | "keys", at?: Spot) => boolean;
   readonly move: (spot: Spot, snaps?: boolean) => void;
+  /** Turns what is in her hand, or the chosen piece: several presses in a row are one change. */
+  readonly turn: (piece: Place, byDeg: number) => void;
   readonly setOver: (over: Over) => void;
   /** Sets it down where it is. */
   readonly drop: () => void;
@@ -25,6 +28,9 @@ export interface InHand {
   /** Puts it back where it was. */
   readonly letGo: () => void;
 }
+
+/** After so long without another press the piece is set down as it is turned. */
+const QUIET_MS = 600;
 
 /** The one piece she has in her hand, if any. */
 export function useHand(editor: Editor): InHand {
@@ -35,7 +41,11 @@ export function useHand(editor: Editor): InHand {
   const now = useRef<{ hand: Hand | null; over: Over; editor: Editor }>({ hand: null, over: null, editor });
   now.current.editor = editor;
 
+  const quiet = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+
   const empty = (): void => {
+    clearTimeout(quiet.current);
+    quiet.current = undefined;
     now.current.hand = null;
     now.current.over = null;
     setState(null);
@@ -55,36 +65,58 @@ export function useHand(editor: Editor): InHand {
     heldOf.current = plan;
   }, [plan, live]);
 
+  useEffect(() => () => clearTimeout(quiet.current), []);
+
+  const take = (piece: Piece, by: "pointer" | "keys", at?: Spot): boolean => {
+    const { request, plan: from, level, isFixed } = now.current.editor;
+    const hand = isFixed ? null : takeUp(request, from, piece, level);
+    if (!hand) return false;
+    clearTimeout(quiet.current);
+    quiet.current = undefined;
+    now.current.hand = hand;
+    setState({ hand, by });
+    const spot = at ?? hand.from;
+    if (spot) live.set(hand.at(spot, level, false));
+    return true;
+  };
+  const move = (spot: Spot, snaps?: boolean): void => {
+    const { hand } = now.current;
+    if (hand) live.set(hand.at(spot, now.current.editor.level, snaps));
+  };
+  const drop = (): void => {
+    const { hand, over: above, editor: on } = now.current;
+    const at = live.get();
+    empty();
+    if (hand) setHandDown(on, hand, above, at);
+  };
+
   return {
     hand: state?.hand ?? null,
     by: state?.by ?? "pointer",
     live,
     over,
-    take: (piece, by, at) => {
-      const { request, plan: from, level, isFixed } = editor;
-      const hand = isFixed ? null : takeUp(request, from, piece, level);
-      if (!hand) return false;
-      now.current.hand = hand;
-      setState({ hand, by });
-      const spot = at ?? hand.from;
-      if (spot) live.set(hand.at(spot, level, false));
-      return true;
-    },
+    take,
     move: (spot, snaps) => {
-      const { hand } = now.current;
-      if (hand) live.set(hand.at(spot, now.current.editor.level, snaps));
+      // Moved as well as turned: she sets it down herself.
+      clearTimeout(quiet.current);
+      quiet.current = undefined;
+      move(spot, snaps);
+    },
+    turn: (piece, byDeg) => {
+      const isHeld = now.current.hand !== null;
+      if (!isHeld && !take(piece, "keys")) return;
+      const spot = live.get()?.spot;
+      if (spot) move({ ...spot, turnDeg: spot.turnDeg + byDeg }, false);
+      if (isHeld && quiet.current === undefined) return;
+      clearTimeout(quiet.current);
+      quiet.current = setTimeout(drop, QUIET_MS);
     },
     setOver: (to) => {
       if (sameOver(now.current.over, to)) return;
       now.current.over = to;
       setOver(to);
     },
-    drop: () => {
-      const { hand, over: above, editor: on } = now.current;
-      const at = live.get();
-      empty();
-      if (hand) setHandDown(on, hand, above, at);
-    },
+    drop,
     dropOnto: (other) => {
       const { hand, editor: on } = now.current;
       empty();

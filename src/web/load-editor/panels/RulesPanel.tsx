@@ -1,6 +1,7 @@
 import type { Broken } from "../../../loading/checker/broken.ts";
 import { NoIcon, Sign } from "../../parts/index.ts";
 import type { Editor } from "../use-editor.ts";
+import { bySheetNumbers } from "../words/by-sheet-numbers.ts";
 import styles from "./Panels.module.css";
 import { levelOf, pieceOf } from "./where-broken.ts";
 
@@ -43,7 +44,7 @@ export function RulesPanel({ editor, onGone }: { readonly editor: Editor; readon
               <span className={styles.danger}>
                 <NoIcon size={20} />
               </span>
-              <span>{each.message}</span>
+              <span>{bySheetNumbers(each.message, editor.drawn)}</span>
             </button>
           </li>
         ))}

@@ -31,6 +31,6 @@ export function factsOf(request: LoadRequest, plan: LoadPlan, state: LoadState):
 }
 
 const boundWords = (bound: number, counts: boolean): string =>
-  counts ? `at most ${Math.floor(bound + 1e-6)} could ever fit` : `at most ${tenth(bound)} could ever fit`;
+  counts ? `at most ${Math.floor(bound + 1e-6)} could ever fit` : `at most worth ${tenth(bound)} could ever fit`;
 
 const tenth = (value: number): number => Math.round(value * 10) / 10;
