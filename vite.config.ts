@@ -1,5 +1,8 @@
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join, resolve } from "node:path";
+import { brotliCompressSync, constants, gzipSync } from "node:zlib";
 import react from "@vitejs/plugin-react";
-import { defineConfig } from "vite";
+import { defineConfig, type Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 
 // The application in the browser: src/web → dist/web, which the server hands out.
@@ -21,7 +24,7 @@ export default defineConfig({
       },
     },
   },
-  plugins: [react(), keptOnTheDevice()],
+  plugins: [react(), keptOnTheDevice(), compressedBeforehand()],
   server: { proxy: { "/api": "http://127.0.0.1:7420" } },
 });
 
@@ -53,12 +56,20 @@ function keptOnTheDevice() {
     },
     workbox: {
       globPatterns: ["**/*.{js,css,html,woff2,svg,png}"],
+      // The view in space is as heavy as all the rest: it is kept once she has looked at it.
+      globIgnores: ["**/SpaceCanvas-*.js"],
       inlineWorkboxRuntime: true,
       sourcemap: false,
       navigateFallback: "/index.html",
       navigateFallbackDenylist: [/^\/api\//],
       maximumFileSizeToCacheInBytes: 4 * 1024 * 1024,
       runtimeCaching: [
+        {
+          urlPattern: /\/assets\/SpaceCanvas-[^/]+\.js$/,
+          handler: "CacheFirst",
+          method: "GET",
+          options: { cacheName: "in-space", expiration: { maxEntries: 1 } },
+        },
         {
           urlPattern: /\/api\/photos\/[^/]+\/picture$/,
           handler: "CacheFirst",
@@ -72,4 +83,34 @@ function keptOnTheDevice() {
       ],
     },
   });
+}
+
+/**
+ * Every file of text compressed beside itself, once, when it is built: a phone on the home network fetches a third of it.
+ * Brotli goes where the line is encrypted, gzip everywhere.
+ */
+function compressedBeforehand(): Plugin {
+  let folder = "";
+  return {
+    name: "compressed-beforehand",
+    apply: "build",
+    configResolved: ({ root, build }) => {
+      folder = resolve(root, build.outDir);
+    },
+    closeBundle: {
+      // After the service worker is written.
+      order: "post",
+      sequential: true,
+      handler: () => {
+        for (const path of readdirSync(folder, { recursive: true, encoding: "utf8" })) {
+          if (!/\.(js|css|html|svg|webmanifest)$/.test(path)) continue;
+          const file = join(folder, path);
+          const bytes = readFileSync(file);
+          // Quality 9 of 11: 7 % larger than the best, in a fifth of the time.
+          writeFileSync(`${file}.br`, brotliCompressSync(bytes, { params: { [constants.BROTLI_PARAM_QUALITY]: 9 } }));
+          writeFileSync(`${file}.gz`, gzipSync(bytes, { level: 9 }));
+        }
+      },
+    },
+  };
 }

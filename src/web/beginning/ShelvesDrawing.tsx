@@ -10,7 +10,7 @@ export const ShelvesDrawing = () => (
       <rect x="15" y="60" width="5" height="21" />
       <rect x="76" y="60" width="5" height="21" />
     </g>
-    <path fill="var(--clay)" d="M25 29c-5-6-4-13 1-17h11c5 4 6 11 1 17zM49 29c-4-3-6-7-6-12h30c0 5-2 9-6 12z" />
+    <path fill="var(--clay)" d="M26 29c-6-5-6-12 1-15v-3h9v3c7 3 7 10 1 15zM49 29c-4-3-6-7-6-12h30c0 5-2 9-6 12z" />
     <path fill="var(--celadon)" d="M29 55c-3-4-5-9-5-14h22c0 5-2 10-5 14z" />
     <path
       fill="var(--clay)"

@@ -2,6 +2,7 @@ import { type ReactNode, useEffect, useId, useRef } from "react";
 import { IconButton } from "./Button.tsx";
 import styles from "./Dialog.module.css";
 import { CloseIcon } from "./icons.tsx";
+import { noteOpen } from "./open-dialogs.ts";
 
 export interface DialogProps {
   readonly title: string;
@@ -28,10 +29,12 @@ function OpenDialog({ title, onClose, children, actions, isWide = false, staysOp
     // The browser's own: all behind it is out of reach, Escape asks to close, focus goes back where it was.
     const opener = document.activeElement;
     dialog.current?.showModal();
+    const closed = dialog.current ? noteOpen(dialog.current) : null;
     // The field that asked to be first; otherwise the title, not the cross, which the browser would take.
     const first = dialog.current?.querySelector<HTMLElement>("[data-first]") ?? dialog.current?.querySelector("h2");
     first?.focus();
     return () => {
+      closed?.();
       if (opener instanceof HTMLElement && opener.isConnected) opener.focus();
     };
   }, []);
@@ -58,7 +61,10 @@ function OpenDialog({ title, onClose, children, actions, isWide = false, staysOp
           </h2>
           <IconButton label="Close" icon={<CloseIcon />} onPress={onClose} />
         </header>
-        <div className={styles.body}>{children}</div>
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by the keyboard alone. */}
+        <section className={styles.body} tabIndex={0} aria-labelledby={titleId}>
+          {children}
+        </section>
         {actions && <footer className={styles.foot}>{actions}</footer>}
       </div>
     </dialog>

@@ -1,22 +1,26 @@
 import { useEffect, useRef } from "react";
+import { createPortal } from "react-dom";
 import { useWatched } from "../studio/watched.ts";
 import { Button, IconButton } from "./Button.tsx";
 import { CloseIcon } from "./icons.tsx";
 import styles from "./Notices.module.css";
+import { openDialogs } from "./open-dialogs.ts";
 import { holdNotice, letGoLater, notice } from "./tell.ts";
 
 /** Where short notices show: over everything, an open dialog too. */
 export function Notices() {
   const now = useWatched(notice);
+  // An open dialog puts all beside it out of reach: then the notice stands inside it, so that its button can be pressed.
+  const inside = useWatched(openDialogs).at(-1) ?? document.body;
   const place = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const element = place.current;
     if (!element) return;
-    // Shown anew, so that it stands above a dialog opened since.
+    // Shown anew, so that it stands above all that was opened since; and where it was moved, for that hides it.
     if (element.matches(":popover-open")) element.hidePopover();
-    if (now) element.showPopover();
-  }, [now]);
-  return (
+    if (now && inside.isConnected) element.showPopover();
+  }, [now, inside]);
+  return createPortal(
     <div
       ref={place}
       popover="manual"
@@ -44,6 +48,7 @@ export function Notices() {
           <IconButton label="Close this notice" icon={<CloseIcon size={20} />} onPress={() => notice.set(null)} />
         </div>
       )}
-    </div>
+    </div>,
+    inside,
   );
 }
