@@ -6,6 +6,7 @@ import type { LoadRequest } from "../load-request.ts";
 import { PIECE_RULES } from "../rules/all-rules.ts";
 import { wareSolid } from "../solids/ware-solid.ts";
 import type { Spot } from "./edit-pieces.ts";
+import { leastMoveMm } from "./least-move.ts";
 import type { PiecePlace } from "./open-plan.ts";
 
 /** What a piece breaks where it is held, and how near it is to the nearest thing of each kind. */
@@ -22,6 +23,13 @@ export interface HeldPiece {
   answer(spot: Spot, level: number): LiveAnswer;
   /** Whether it would break anything there: quicker, since it looks no further than the first. */
   mayStand(spot: Spot, level: number): boolean;
+  /**
+   * How far sideways it would have to be moved at least before it could keep every rule; zero where it keeps them,
+   * infinite where no place on that level will do. Millimetres; more than `enoughMm` need not be told exactly.
+   */
+  shortMm(spot: Spot, level: number, enoughMm?: number): number;
+  /** The middle of a level's shelf, and how far out from it a piece's axis may be; null where there is no such level. */
+  ground(level: number): { readonly x: number; readonly y: number; readonly reachMm: number } | null;
 }
 
 /**
@@ -71,6 +79,14 @@ export function holdPiece(
     mayStand: (spot, level) => {
       const standing = at(spot, level);
       return standing !== null && PIECE_RULES.every((rule) => rule.findForPiece(scene, standing, others).length === 0);
+    },
+    shortMm: (spot, level, enoughMm) => {
+      const standing = at(spot, level);
+      return standing ? leastMoveMm(scene, standing, others, enoughMm) : Number.POSITIVE_INFINITY;
+    },
+    ground: (level) => {
+      const shelf = scene.shelves[level]?.solid;
+      return shelf ? { x: shelf.x, y: shelf.y, reachMm: shelf.reachMm } : null;
     },
   };
 }
