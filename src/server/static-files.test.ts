@@ -1,7 +1,8 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { request } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { brotliCompressSync, brotliDecompressSync, gunzipSync, gzipSync } from "node:zlib";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { type TestStudio, testStudio } from "./testing/test-studio.ts";
 
@@ -14,6 +15,11 @@ beforeAll(async () => {
   writeFileSync(join(webFolder, "index.html"), "<!doctype html><title>first page</title>");
   writeFileSync(join(webFolder, "service-worker.js"), "// worker");
   writeFileSync(join(webFolder, "assets", "main-a1b2c3.js"), "// main");
+  for (const path of ["index.html", join("assets", "main-a1b2c3.js")]) {
+    const bytes = readFileSync(join(webFolder, path));
+    writeFileSync(join(webFolder, `${path}.gz`), gzipSync(bytes));
+    writeFileSync(join(webFolder, `${path}.br`), brotliCompressSync(bytes));
+  }
   writeFileSync(join(outside, "secret.txt"), "the secret");
   writeFileSync(join(webFolder, ".hidden"), "the secret");
   studio = await testStudio({ more: { webFolder } });
@@ -57,6 +63,36 @@ test("an address of a screen gets the first page; a missing file and a missing q
     expect([path, answer.statusCode]).toEqual([path, 404]);
     expect(answer.json().error.message).not.toBe("");
   }
+});
+
+test("a file goes compressed to whoever takes it so, as it is to whoever does not", async () => {
+  const ask = (url: string, encodings?: string) =>
+    studio.app.inject({ url, headers: encodings === undefined ? {} : { "accept-encoding": encodings } });
+  for (const [url, text, type] of [
+    ["/", "first page", "text/html"],
+    ["/loads/l1", "first page", "text/html"],
+    ["/assets/main-a1b2c3.js", "// main", "/javascript"],
+  ] as const) {
+    const brotli = await ask(url, "gzip, deflate, br");
+    const gzip = await ask(url, "gzip, deflate");
+    const plain = await ask(url);
+    expect([url, brotli.headers["content-encoding"]]).toEqual([url, "br"]);
+    expect([url, gzip.headers["content-encoding"]]).toEqual([url, "gzip"]);
+    expect([url, plain.headers["content-encoding"]]).toEqual([url, undefined]);
+    expect(brotliDecompressSync(brotli.rawPayload).toString()).toContain(text);
+    expect(gunzipSync(gzip.rawPayload).toString()).toContain(text);
+    expect(plain.body).toContain(text);
+    for (const { headers } of [brotli, gzip, plain]) {
+      expect([url, headers["content-type"], headers.vary]).toEqual([
+        url,
+        expect.stringContaining(type),
+        expect.stringMatching(/accept-encoding/i),
+      ]);
+      expect(headers["cache-control"]).toMatch(url.startsWith("/assets") ? /immutable/ : /no-cache/);
+    }
+  }
+  // Of what was not compressed there is the file itself.
+  expect((await ask("/service-worker.js", "gzip, br")).body).toBe("// worker");
 });
 
 test("no path leads out of the folder", async () => {

@@ -17,6 +17,8 @@ export async function handOutFiles(app: FastifyInstance, webFolder: string | nul
       root: folder,
       cacheControl: false,
       dotfiles: "ignore",
+      // What the build has compressed beside each file goes to whoever takes it.
+      preCompressed: true,
       setHeaders: (reply, path) => {
         const hashed = path.startsWith(join(folder, "assets"));
         reply.header("cache-control", hashed ? `public, max-age=${YEAR_MS / 1000}, immutable` : "no-cache");

@@ -3,6 +3,7 @@ import helmet from "@fastify/helmet";
 import rateLimit from "@fastify/rate-limit";
 import fastify, { type FastifyInstance, type FastifyServerOptions } from "fastify";
 import { checkRequest } from "./answering/check-request.ts";
+import { compressAnswers } from "./answering/compressed-answers.ts";
 import { EventStreams } from "./answering/event-stream.ts";
 import { readJsonBodies } from "./answering/read-body.ts";
 import { answerErrors, Refusal } from "./answering/refusals.ts";
@@ -11,6 +12,7 @@ import { CONTENT_POLICY } from "./guarding/content-policy.ts";
 import { Door } from "./guarding/door.ts";
 import { answerOwnHosts } from "./guarding/own-hosts.ts";
 import { refuseOtherSites } from "./guarding/same-site.ts";
+import { isThisMachine } from "./guarding/this-machine.ts";
 import { planAndKeep } from "./planning/do-plan-job.ts";
 import { PlanJobs } from "./planning/plan-jobs.ts";
 import { archiveRoutes } from "./routes/archive.ts";
@@ -36,7 +38,6 @@ import { Studio } from "./studio.ts";
 
 /** Requests a minute from one address of the home network: far more than a phone in use sends. */
 const MOST_A_MINUTE = 1200;
-const LOOPBACK = new Set(["127.0.0.1", "::1", "::ffff:127.0.0.1"]);
 
 /** The server of one studio, not yet listening. */
 export async function studioServer(setting: ServerSetting): Promise<FastifyInstance> {
@@ -55,12 +56,13 @@ export async function studioServer(setting: ServerSetting): Promise<FastifyInsta
   app.setSerializerCompiler(() => (answer) => JSON.stringify(answer));
   readJsonBodies(app);
   answerErrors(app, setting.complain);
+  compressAnswers(app);
   await app.register(helmet, CONTENT_POLICY);
   answerOwnHosts(app, setting.hosts);
   await app.register(rateLimit, {
     max: MOST_A_MINUTE,
     timeWindow: 60_000,
-    allowList: (request) => LOOPBACK.has(request.ip),
+    allowList: (request) => isThisMachine(request.ip),
     errorResponseBuilder: (_request, { ttl }) => tooMany(ttl),
   });
   await app.register(cookie);
