@@ -24,6 +24,7 @@ import { swap } from "./piece-edits.ts";
 import { RestingLine } from "./RestingLine.tsx";
 import { useEditor } from "./use-editor.ts";
 import { useNarrow } from "./use-narrow.ts";
+import { useTop } from "./use-top.ts";
 
 const SheetDialog = lazy(() => import("../loads/sheet/SheetDialog.tsx"));
 
@@ -33,6 +34,8 @@ export function EditorPage({ load: kept }: { readonly load: LoadRecord }) {
   const { load, plan, request, level, chosen } = editor;
   const inHand = useHand(editor);
   const svg = useRef<SVGSVGElement>(null);
+  const box = useRef<HTMLDivElement>(null);
+  useTop(box);
   const [panel, setPanel] = useState<PanelName>("waiting");
   const [isSwapping, setSwapping] = useState(false);
   const [isSheetOpen, setSheetOpen] = useState(false);
@@ -92,7 +95,7 @@ export function EditorPage({ load: kept }: { readonly load: LoadRecord }) {
             <PhoneTools editor={editor} tools={tools} panel={panel} setPanel={setPanel} />
           </div>
         ) : (
-          <div className={styles.editor}>
+          <div ref={box} className={styles.editor}>
             <div className={styles.plan}>{drawing}</div>
             <div className={styles.under}>
               {line}

@@ -35,7 +35,12 @@ export function PieceTools({ editor, inHand, isSwapping, onSwap }: PieceToolsPro
         isOff={cannotTurn}
         onPress={on((at) => inHand.turn(at, STEP_DEG))}
       />
-      <Tool name="Turn right" icon={<TurnRightIcon />} isOff={isOff} onPress={on((at) => inHand.turn(at, -STEP_DEG))} />
+      <Tool
+        name="Turn right"
+        icon={<TurnRightIcon />}
+        isOff={cannotTurn}
+        onPress={on((at) => inHand.turn(at, -STEP_DEG))}
+      />
       <Tool
         name="Level up"
         icon={<UpIcon />}

@@ -1,16 +1,14 @@
 import { useEffect, useRef } from "react";
 import type { Scene } from "../../../loading/checker/scene.ts";
-import { nearestPoints } from "../../../loading/editing/nearest-points.ts";
 import { wareSolid } from "../../../loading/solids/ware-solid.ts";
 import type { LengthUnits } from "../../../measures/length.ts";
-import { formatLength } from "../../../measures/length.ts";
 import type { Watched } from "../../studio/watched.ts";
 import { ClearanceRing } from "../drawing/ClearanceRing.tsx";
+import { type DimensionLine, dimensionLines, MOST_LINES } from "../drawing/dimension-lines.ts";
 import type { KindSign } from "../drawing/kind-signs.ts";
 import marks from "../drawing/Marks.module.css";
 
 import { PieceFromAbove } from "../drawing/PieceFromAbove.tsx";
-import { whatMatters } from "../words/answer-words.ts";
 import styles from "./EditorDrawing.module.css";
 import type { Hand, HandState } from "./hand.ts";
 
@@ -26,13 +24,12 @@ interface HandMarksProps {
 }
 
 /**
- * The piece in her hand with the room round it and a line to the nearest thing that matters. It follows the hand past
+ * The piece in her hand with the room round it and lines to what is nearest. It follows the hand past
  * React: each move sets a few attributes and no more.
  */
 export function HandMarks({ hand, live, scene, gapMm, units, sign, number, letter }: HandMarksProps) {
   const piece = useRef<SVGGElement>(null);
-  const line = useRef<SVGLineElement>(null);
-  const words = useRef<SVGTextElement>(null);
+  const lines = useRef<SVGGElement>(null);
   useEffect(() => {
     const show = (): void => {
       const state = live.get();
@@ -42,28 +39,13 @@ export function HandMarks({ hand, live, scene, gapMm, units, sign, number, lette
       for (const turned of piece.current.querySelectorAll("[data-turn]"))
         turned.setAttribute("transform", `rotate(${-spot.turnDeg})`);
       piece.current.dataset.answer = answer.broken.length > 0 ? "breaks" : "keeps";
-      showLine(state);
+      showLines(state);
     };
-    const showLine = ({ near, spot, level }: HandState): void => {
-      const matters = whatMatters(near);
-      const topMm = scene.shelves[level]?.topMm ?? 0;
-      const solid = wareSolid(hand.ware, spot.xMm, spot.yMm, spot.turnDeg, topMm);
-      const ends = matters && nearestPoints(scene, solid, matters);
-      const isShown = matters !== null && ends !== null && matters.distanceMm > 0.05;
-      line.current?.setAttribute("visibility", isShown ? "visible" : "hidden");
-      words.current?.setAttribute("visibility", isShown ? "visible" : "hidden");
-      if (!isShown) return;
-      line.current?.setAttribute("x1", String(ends.x1));
-      line.current?.setAttribute("y1", String(-ends.y1));
-      line.current?.setAttribute("x2", String(ends.x2));
-      line.current?.setAttribute("y2", String(-ends.y2));
-      if (!words.current) return;
-      // Beside the line's far end, away from the piece.
-      const far = Math.hypot(ends.x2 - spot.xMm, ends.y2 - spot.yMm) || 1;
-      const [dx, dy] = [(ends.x2 - spot.xMm) / far, (ends.y2 - spot.yMm) / far];
-      words.current.setAttribute("x", String(ends.x2 + dx * letter * 1.3));
-      words.current.setAttribute("y", String(-(ends.y2 + dy * letter * 1.0)));
-      words.current.textContent = formatLength(Math.max(0, matters.distanceMm), units);
+    const showLines = (state: HandState): void => {
+      const { xMm, yMm, turnDeg } = state.spot;
+      const solid = wareSolid(hand.ware, xMm, yMm, turnDeg, scene.shelves[state.level]?.topMm ?? 0);
+      const shown = dimensionLines(scene, solid, state, units);
+      for (let i = 0; i < MOST_LINES; i++) setLine(lines.current?.children[i], shown[i], letter);
     };
     show();
     return live.subscribe(show);
@@ -78,8 +60,33 @@ export function HandMarks({ hand, live, scene, gapMm, units, sign, number, lette
           <PieceFromAbove ware={hand.ware} turnDeg={0} number={number} sign={sign} letter={letter} />
         </g>
       </g>
-      <line ref={line} className={styles.measure} visibility="hidden" />
-      <text ref={words} className={styles.measureWords} fontSize={letter} visibility="hidden" />
+      <g ref={lines}>
+        {Array.from({ length: MOST_LINES }, (_, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: so many lines, all alike
+          <g key={i} visibility="hidden">
+            <path className={styles.measure} />
+            <text className={styles.measureWords} fontSize={letter} />
+          </g>
+        ))}
+      </g>
     </g>
   );
+}
+
+/** Puts a dimension line where it belongs: a stroke with a tick at either end, its words beyond the far one. */
+function setLine(group: Element | undefined, line: DimensionLine | undefined, letter: number): void {
+  group?.setAttribute("visibility", line ? "visible" : "hidden");
+  const [stroke, words] = group?.children ?? [];
+  if (!group || !line || !stroke || !words) return;
+  const { x1, y1, x2, y2, dx, dy } = line;
+  const [tickX, tickY] = [-dy * letter * 0.35, dx * letter * 0.35];
+  const tick = (x: number, y: number): string => `M${x - tickX} ${y - tickY}L${x + tickX} ${y + tickY}`;
+  stroke.setAttribute("d", `${tick(x1, y1)}M${x1} ${y1}L${x2} ${y2}${tick(x2, y2)}`);
+  // The words stand beyond whichever end lies farther out.
+  const isOut = (x2 - x1) * dx + (y2 - y1) * dy >= 0;
+  const wide = line.words.length * letter * 0.27;
+  words.setAttribute("x", String((isOut ? x2 : x1) + dx * (letter * 0.6 + wide)));
+  words.setAttribute("y", String((isOut ? y2 : y1) + dy * letter * 1.1));
+  words.textContent = line.words;
+  (group as SVGGElement).dataset.short = String(line.isShort);
 }

@@ -32,7 +32,16 @@ test("exactly the least is enough", () => {
   expect(answerWords({ broken: [], near: [to("ware", "bowl", 6 - 1e-9, 6)] }, "metric")).toBe("6 mm to the bowl");
 });
 
-test("several things too near are counted", () => {
-  const near = [to("ware", "bowl", 1, 6), to("wall", "the chamber wall", 2, 6)];
-  expect(answerWords({ broken: [], near }, "metric")).toBe("1 mm to the bowl, at least 6 mm; 1 more too near");
+test("several things too near are counted, also of one kind", () => {
+  const near = [to("ware", "bowl", 1, 6)];
+  const broken = ["bowl", "mug"].map((name) => ({
+    rule: "gapMm",
+    level: 0,
+    things: [name],
+    foundMm: 1,
+    allowedMm: 6,
+    message: "",
+    places: [],
+  }));
+  expect(answerWords({ broken, near }, "metric")).toBe("1 mm to the bowl, at least 6 mm; 1 more too near");
 });

@@ -45,8 +45,8 @@ export function clearanceWords(clearance: Clearance, units: LengthUnits): string
 /** How a piece stands where it is held, in one line. */
 export function answerWords({ broken, near }: LiveAnswer, units: LengthUnits): string {
   const matters = whatMatters(near);
-  const others = near.filter((each) => each !== matters && fallsShort(each)).length;
   if (matters === null) return broken[0]?.message ?? "";
   const words = clearanceWords(matters, units);
-  return others === 0 ? words : `${words}; ${others} more too near`;
+  const others = fallsShort(matters) ? broken.length - 1 : 0;
+  return others <= 0 ? words : `${words}; ${others} more too near`;
 }
