@@ -14,6 +14,7 @@ import {
 import { corruptRow } from "../studio/records/refusals.ts";
 import type { Database, Row } from "./database.ts";
 import { fromJson } from "./from-json.ts";
+import { historyReadings } from "./history-readings.ts";
 
 const CARD = ["id", "at", "scope", "command", "summary", "standing"] as const;
 
@@ -73,6 +74,7 @@ export function historyRows(database: Database): HistorySet {
         .executeTakeFirst();
       return row ? new Uint8Array(row.bytes as Uint8Array) : null;
     },
+    ...historyReadings(database),
   };
 }
 

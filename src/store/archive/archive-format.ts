@@ -33,6 +33,11 @@ export const ArchiveCardSchema = Type.Object(
     firings: listOf("firings"),
     notes: listOf("notes"),
     photos: listOf("photos"),
+    // Archives made before there were any have none of these.
+    programmes: Type.Optional(listOf("programmes")),
+    calibrations: Type.Optional(listOf("calibrations")),
+    upkeep: Type.Optional(listOf("upkeep")),
+    loggers: Type.Optional(listOf("loggers")),
     pictures: Type.Array(
       Type.Object({ photoId: Id("Whose picture."), file: Path("Its entry.") }, { additionalProperties: false }),
     ),

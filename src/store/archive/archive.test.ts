@@ -168,6 +168,8 @@ describe("an archive", () => {
       expect(kept[kind]).toMatchObject(card[kind]);
     }
     expect(kept.readings.map(({ readings }) => readings.length)).toEqual([1, 3]);
+    // Kinds that came later, of which it knows nothing.
+    expect([kept.programmes, kept.calibrations, kept.upkeep, kept.loggers]).toEqual([[], [], [], []]);
     await store.close();
   });
 });

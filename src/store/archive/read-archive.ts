@@ -31,14 +31,15 @@ import { unzip } from "./unzip.ts";
 export async function readArchive(bytes: Uint8Array, mostBytes = MOST_ARCHIVE_BYTES): Promise<StudioArchive> {
   const files = await unzip(bytes, mostBytes);
   const card = readCard(takeOut(files, CARD));
-  const ids = new Map(KIND_NAMES.map((name) => [name, checkRecords(KINDS[name], card[name])] as const));
-  for (const name of KIND_NAMES) checkReferences(KINDS[name], card[name], ids);
+  const ids = new Map(KIND_NAMES.map((name) => [name, checkRecords(KINDS[name], card[name] ?? [])] as const));
+  for (const name of KIND_NAMES) checkReferences(KINDS[name], card[name] ?? [], ids);
   const pictures = readPictures(card, files);
   const readings = readReadings(card, ids.get("firings") as ReadonlySet<string>, (file) => takeOut(files, file));
   const [odd] = files.keys();
   if (odd !== undefined) refuse("unknown-entry", shown(odd), `only entries that ${CARD} names`);
   const { format: _, ...records } = card;
-  return { ...records, pictures, readings };
+  const { programmes = [], calibrations = [], upkeep = [], loggers = [] } = card;
+  return { ...records, programmes, calibrations, upkeep, loggers, pictures, readings };
 }
 
 function readCard(bytes: Uint8Array): ArchiveCard {

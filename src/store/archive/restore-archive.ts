@@ -30,6 +30,10 @@ export const restoreArchive = (store: StudioStore, archive: StudioArchive, care:
     for (const part of inParts(archive.loads, 1)) await records.loads.add(...part);
     for (const part of inParts(archive.firings, 1)) await records.firings.add(...part);
     for (const part of inParts(archive.notes, 1)) await records.notes.add(...part);
+    for (const part of inParts(archive.programmes, 1)) await records.programmes.add(...part);
+    for (const part of inParts(archive.calibrations, 1)) await records.calibrations.add(...part);
+    for (const part of inParts(archive.upkeep, 1)) await records.upkeep.add(...part);
+    for (const part of inParts(archive.loggers, 1)) await records.loggers.add(...part);
     for (const photo of archive.photos) await records.photos.add(photo, archive.pictures.get(photo.id) as Uint8Array);
     for (const { firingId, probe, readings } of archive.readings) await records.readings.add(firingId, probe, readings);
   });

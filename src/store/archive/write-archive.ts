@@ -61,6 +61,10 @@ export async function packStudio(records: StudioRecords, madeAt: string): Promis
     firings,
     notes: await records.notes.list(),
     photos,
+    programmes: await records.programmes.list(),
+    calibrations: await records.calibrations.list(),
+    upkeep: await records.upkeep.list(),
+    loggers: await records.loggers.list(),
     pictures,
     readings,
   };

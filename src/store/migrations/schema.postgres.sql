@@ -121,3 +121,57 @@ create table "historyPictures" ("entryId" text collate "C" not null,
   constraint "historyPictureEntry" foreign key ("entryId") references "history" ("id") on delete cascade);
 create unique index "historyByPlace" on "history" ("place");
 create index "historyByScope" on "history" ("scope", "place");
+
+-- 0003-around-the-firing
+alter table "firings" add column "plannedStartAt" text collate "C";
+alter table "firings" add column "shutOffAt" text collate "C";
+alter table "firings" add column "foretold" text collate "C";
+alter table "firings" add column "checklist" text collate "C";
+alter table "firings" add column "cones" text collate "C";
+alter table "firings" add column "outcomes" text collate "C";
+alter table "firings" add column "notices" text collate "C";
+create table "programmes" ("id" text collate "C" not null,
+  "programme" text collate "C" not null,
+  "note" text collate "C" not null,
+  "createdAt" text collate "C" not null,
+  "changedAt" text collate "C" not null,
+  constraint "programmesId" primary key ("id"));
+create table "calibrations" ("id" text collate "C" not null,
+  "kilnId" text collate "C" not null,
+  "at" text collate "C" not null,
+  "firingIds" text collate "C" not null,
+  "calibration" text collate "C" not null,
+  "learned" text collate "C",
+  "createdAt" text collate "C" not null,
+  "changedAt" text collate "C" not null,
+  constraint "calibrationKiln" foreign key ("kilnId") references "kilns" ("id"),
+  constraint "calibrationsId" primary key ("id"));
+create table "upkeep" ("id" text collate "C" not null,
+  "kilnId" text collate "C" not null,
+  "at" text collate "C" not null,
+  "what" text collate "C" not null,
+  "ohms" text collate "C",
+  "count" integer,
+  "note" text collate "C" not null,
+  "createdAt" text collate "C" not null,
+  "changedAt" text collate "C" not null,
+  constraint "upkeepKiln" foreign key ("kilnId") references "kilns" ("id"),
+  constraint "upkeepId" primary key ("id"));
+create table "loggers" ("id" text collate "C" not null,
+  "kilnId" text collate "C" not null,
+  "probe" text collate "C" not null,
+  "name" text collate "C" not null,
+  "tokenHash" text collate "C" not null,
+  "createdAt" text collate "C" not null,
+  "changedAt" text collate "C" not null,
+  constraint "loggerKiln" foreign key ("kilnId") references "kilns" ("id"),
+  constraint "loggersId" primary key ("id"));
+create table "historyReadings" ("entryId" text collate "C" not null,
+  "firingId" text collate "C" not null,
+  "probe" text collate "C" not null,
+  "readings" text collate "C" not null,
+  constraint "historyReadingsOf" primary key ("entryId", "firingId", "probe"),
+  constraint "historyReadingsEntry" foreign key ("entryId") references "history" ("id") on delete cascade);
+create index "calibrationsByKiln" on "calibrations" ("kilnId", "at");
+create index "upkeepByKiln" on "upkeep" ("kilnId", "at");
+create index "loggersByKiln" on "loggers" ("kilnId");

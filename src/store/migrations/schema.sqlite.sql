@@ -121,3 +121,57 @@ create table "historyPictures" ("entryId" text not null,
   constraint "historyPictureEntry" foreign key ("entryId") references "history" ("id") on delete cascade) strict;
 create unique index "historyByPlace" on "history" ("place");
 create index "historyByScope" on "history" ("scope", "place");
+
+-- 0003-around-the-firing
+alter table "firings" add column "plannedStartAt" text;
+alter table "firings" add column "shutOffAt" text;
+alter table "firings" add column "foretold" text;
+alter table "firings" add column "checklist" text;
+alter table "firings" add column "cones" text;
+alter table "firings" add column "outcomes" text;
+alter table "firings" add column "notices" text;
+create table "programmes" ("id" text not null,
+  "programme" text not null,
+  "note" text not null,
+  "createdAt" text not null,
+  "changedAt" text not null,
+  constraint "programmesId" primary key ("id")) strict;
+create table "calibrations" ("id" text not null,
+  "kilnId" text not null,
+  "at" text not null,
+  "firingIds" text not null,
+  "calibration" text not null,
+  "learned" text,
+  "createdAt" text not null,
+  "changedAt" text not null,
+  constraint "calibrationKiln" foreign key ("kilnId") references "kilns" ("id"),
+  constraint "calibrationsId" primary key ("id")) strict;
+create table "upkeep" ("id" text not null,
+  "kilnId" text not null,
+  "at" text not null,
+  "what" text not null,
+  "ohms" text,
+  "count" integer,
+  "note" text not null,
+  "createdAt" text not null,
+  "changedAt" text not null,
+  constraint "upkeepKiln" foreign key ("kilnId") references "kilns" ("id"),
+  constraint "upkeepId" primary key ("id")) strict;
+create table "loggers" ("id" text not null,
+  "kilnId" text not null,
+  "probe" text not null,
+  "name" text not null,
+  "tokenHash" text not null,
+  "createdAt" text not null,
+  "changedAt" text not null,
+  constraint "loggerKiln" foreign key ("kilnId") references "kilns" ("id"),
+  constraint "loggersId" primary key ("id")) strict;
+create table "historyReadings" ("entryId" text not null,
+  "firingId" text not null,
+  "probe" text not null,
+  "readings" text not null,
+  constraint "historyReadingsOf" primary key ("entryId", "firingId", "probe"),
+  constraint "historyReadingsEntry" foreign key ("entryId") references "history" ("id") on delete cascade) strict;
+create index "calibrationsByKiln" on "calibrations" ("kilnId", "at");
+create index "upkeepByKiln" on "upkeep" ("kilnId", "at");
+create index "loggersByKiln" on "loggers" ("kilnId");

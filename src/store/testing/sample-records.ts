@@ -1,9 +1,13 @@
+import type { CalibrationRecord } from "../../studio/records/calibration-record.ts";
 import type { ClayBodyRecord, GlazeRecord } from "../../studio/records/clay-and-glaze-records.ts";
 import type { FiringRecord } from "../../studio/records/firing-record.ts";
 import type { KilnRecord } from "../../studio/records/kiln-record.ts";
 import type { LoadRecord } from "../../studio/records/load-record.ts";
+import type { LoggerRecord } from "../../studio/records/logger-record.ts";
 import type { NoteRecord, PhotoRecord } from "../../studio/records/note-and-photo-records.ts";
+import type { ProgrammeRecord } from "../../studio/records/programme-record.ts";
 import type { StudioRecords } from "../../studio/records/store.ts";
+import type { UpkeepRecord } from "../../studio/records/upkeep-record.ts";
 import type { WareRecord } from "../../studio/records/ware-record.ts";
 
 // An invented studio, every kind of record in it and every field used both ways.
@@ -134,6 +138,90 @@ export const firing = (id = "firing-1", changes: Partial<FiringRecord> = {}): Fi
   ...changes,
 });
 
+/** A firing with everything that came around it. */
+export const wholeFiring = (id = "firing-3", changes: Partial<FiringRecord> = {}): FiringRecord => ({
+  ...firing(id, { state: "finished", endedAt: LATER }),
+  plannedStartAt: MOMENT,
+  shutOffAt: LATER,
+  foretold: {
+    ...{ hours: 9.25, kWh: 31.5, peakC: 1221.7, cone: "6", cost: null, kWhEachHour: [2.5, 3.25] },
+    levels: [{ level: 0, peakC: 1214.5, ladder: 27.2, offsetC: -3.5 }],
+    coolHours: { 200: 9, 120: 11.5, 95: 12.75, 50: null },
+    curve: [
+      [0, 20],
+      [555, 1221.7],
+    ],
+    assumed: ["Walls of 64 mm."],
+    calibrationId: "calibration-1",
+  },
+  checklist: [
+    { item: "plugs", at: MOMENT },
+    { item: "lid", at: null },
+  ],
+  cones: [{ level: 0, cone: "5.5", bendDeg: 88.5, place: "by the spyhole" }],
+  outcomes: [
+    { level: 0, placement: 0, grade: "second", faults: ["running", "stuck"], note: "on its cookie", at: LATER },
+  ],
+  notices: [
+    { id: "notice-1", kind: "silence", since: MOMENT, until: LATER, message: "Nothing heard for 10 minutes." },
+    { id: "notice-2", kind: "stalling", since: LATER, until: null, message: "It climbs more slowly than it should." },
+  ],
+  ...changes,
+});
+
+export const programme = (id = "programme-1"): ProgrammeRecord => ({
+  id,
+  programme: { format: "programme/1", name: "usual", segments: [{ rateCPerHour: 80, targetC: 600, holdMin: 10 }] },
+  note: "for thick ware",
+  ...stamps,
+});
+
+export const calibration = (id = "calibration-1", changes: Partial<CalibrationRecord> = {}): CalibrationRecord => ({
+  ...{ id, kilnId: "kiln-1", at: LATER, firingIds: ["firing-1", "gone-since"] },
+  calibration: {
+    ...{ format: "calibration/1", kiln: "back room" },
+    wallFactor: { value: 1.1, sigma: 0.05 },
+    wareMassFactor: { value: 0.9, sigma: 0.1 },
+    powerFactor: { value: 0.97, sigma: 0.02 },
+    leakFactor: { value: 1.2, sigma: 0.3 },
+    openFactor: { value: 1, sigma: 0.1 },
+    probeOffsetC: { value: -4.5, sigma: 3 },
+    tilt: { value: -0.02, sigma: 0.03 },
+    middleShare: { value: 0, sigma: 0.15 },
+  },
+  ...stamps,
+  ...changes,
+});
+
+const foretoldWith = {
+  ...{ kWh: 31, shelvesC: [1220, 1214.5], coolHours: 11.5, finished: true },
+  unsure: { kWhPercent: 4, shelfC: 6.5, coolPercent: 8 },
+};
+
+/** What a calibration says beyond its values. */
+export const LEARNED: NonNullable<CalibrationRecord["learned"]> = {
+  ...{ fit: 1.1, settled: true, before: foretoldWith, after: foretoldWith, notes: ["Learned: much."] },
+  misfits: [{ kind: "meter", unit: "kWh", count: 1, before: 3, after: 0.2 }],
+  next: [{ kind: "cones", how: "Set a cone on every shelf.", surerBy: 0.4 }],
+};
+
+export const upkeep = (id = "upkeep-1", changes: Partial<UpkeepRecord> = {}): UpkeepRecord => ({
+  ...{ id, kilnId: "kiln-1", at: LATER, what: "element resistance", ohms: [21.5, 22], note: "cold, unplugged" },
+  ...stamps,
+  ...changes,
+});
+
+export const logger = (id = "logger-1"): LoggerRecord => ({
+  ...{
+    id,
+    kilnId: "kiln-1",
+    probe: "thermocouple",
+    name: "the box by the door",
+    tokenHash: "0123456789abcdef".repeat(4),
+  },
+  ...stamps,
+});
+
 export const note = (id = "note-1", changes: Partial<NoteRecord> = {}): NoteRecord => ({
   id,
   aboutKind: "firings",
@@ -180,10 +268,16 @@ export async function fillStudio(records: StudioRecords): Promise<void> {
   await records.firings.add(
     firing(),
     firing("firing-2", { loadId: null, programme: null, startedAt: null, state: "planned", meterReadings: [] }),
+    wholeFiring(),
   );
   await records.readings.add("firing-1", "thermocouple", READINGS);
   await records.readings.add("firing-1", "lid", READINGS.slice(0, 1));
   await records.notes.add(note(), note("note-2", { aboutKind: null, aboutId: null }));
+  await records.programmes.add(programme());
+  await records.calibrations.add(calibration(), calibration("calibration-2", { firingIds: [], learned: LEARNED }));
+  const { ohms: _, ...plain } = upkeep("upkeep-2", { what: "shelf washed", count: 4 });
+  await records.upkeep.add(upkeep(), plain);
+  await records.loggers.add(logger());
   await records.photos.add(photo(), PICTURE);
   await records.photos.add(photo("photo-2", { aboutKind: null, aboutId: null, takenAt: null }), PICTURE);
 }
@@ -206,5 +300,9 @@ export async function everything(records: StudioRecords) {
     notes: await records.notes.list(),
     photos,
     pictures,
+    programmes: await records.programmes.list(),
+    calibrations: await records.calibrations.list(),
+    upkeep: await records.upkeep.list(),
+    loggers: await records.loggers.list(),
   };
 }

@@ -40,6 +40,14 @@ export function storeContract(name: string, place: () => ContractPlace): void {
       expect(kept.loads[1]).toMatchObject({ plan: null, version: 7, takenBack: [], alternativeOf: "load-1" });
       expect(kept.loads[0]).not.toHaveProperty("alternativeOf");
       expect(kept.firings[0]).toEqual(sample.firing());
+      expect(kept.firings[2]).toEqual(sample.wholeFiring());
+      for (const name of ["plannedStartAt", "foretold", "outcomes"]) expect(kept.firings[0]).not.toHaveProperty(name);
+      expect(kept.programmes).toEqual([sample.programme()]);
+      expect(kept.calibrations[0]).toEqual(sample.calibration());
+      expect(kept.calibrations[1]?.learned).toEqual(sample.LEARNED);
+      expect(kept.upkeep[0]).toEqual(sample.upkeep());
+      expect(kept.upkeep[1]).toMatchObject({ what: "shelf washed", count: 4 });
+      expect(kept.loggers).toEqual([sample.logger()]);
       expect(kept.readings).toEqual([
         { firingId: "firing-1", probe: "lid", readings: sample.READINGS.slice(0, 1) },
         { firingId: "firing-1", probe: "thermocouple", readings: sample.READINGS },

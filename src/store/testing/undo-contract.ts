@@ -161,7 +161,7 @@ export function undoContract(name: string, place: () => ContractPlace): void {
       const version = async () => seen.push((await versions()).get("load-1") as number);
       const change = async (called: string) =>
         give("change-load", { id: "load-1", version: (await versions()).get("load-1"), name: called });
-      await store.write((records) => records.firings.remove("firing-1"));
+      for (const id of ["firing-1", "firing-3"]) await store.write((records) => records.firings.remove(id));
       await version();
       await change("one");
       await version();

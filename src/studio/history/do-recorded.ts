@@ -5,6 +5,7 @@ import { checkId } from "../records/fields.ts";
 import type { HistoryStanding, KeptEntry } from "../records/history.ts";
 import type { StudioRecords, StudioStore } from "../records/store.ts";
 import { asTheyAre, entryOf } from "./answers.ts";
+import { keepTaken } from "./keep-taken.ts";
 import { recording } from "./recording.ts";
 
 /** What is to be done, and how it is called. */
@@ -42,7 +43,7 @@ export async function doRecorded(store: StudioStore, doing: Doing, context: Call
     const entry: KeptEntry = { id: context.key, at: context.now, scope, command, summary, standing, changes, settings };
     if (standing === "done") await leaveBehind(records, scope);
     await records.history.add(entry);
-    for (const [photoId, picture] of watch.pictures) await records.history.keepPicture(entry.id, photoId, picture);
+    await keepTaken(records, entry.id, watch);
     return { entry: entryOf(entry), changed: watch.changed(), settingsChanged: settings !== null };
   });
 }

@@ -1,6 +1,7 @@
 import type { Changed } from "../api/contract.ts";
 import type { Fields, RecordChange, SettingsChange } from "../records/history.ts";
 import type { PhotoRecord } from "../records/note-and-photo-records.ts";
+import type { ReadingSeries } from "../records/reading.ts";
 import { KIND_NAMES, type KindName } from "../records/record-kind.ts";
 import type { PhotoSet, RecordSet, StudioRecords } from "../records/store.ts";
 import type { StudioSettings } from "../records/studio-settings.ts";
@@ -20,12 +21,15 @@ export interface Recording {
   readonly settings: () => SettingsChange | null;
   /** Pictures of photos that were taken out. */
   readonly pictures: ReadonlyMap<string, Uint8Array>;
+  /** Temperatures of firings that were taken out. */
+  readonly readings: readonly ReadingSeries[];
 }
 
 /** Looks over the shoulder of whatever changes the records of one transaction. */
 export function recording(records: StudioRecords): Recording {
   const touched = new Map<string, { kind: KindName; id: string; before: Kept | null; after: Kept | null }>();
   const pictures = new Map<string, Uint8Array>();
+  const readings: ReadingSeries[] = [];
   let settings: SettingsChange | null = null;
 
   const note = (kind: KindName, id: string, before: Kept | null, after: Kept | null): void => {
@@ -61,6 +65,16 @@ export function recording(records: StudioRecords): Recording {
     };
     return { ...watched(kind), add } as unknown as StudioRecords[Kind];
   };
+  const firings = {
+    ...listed("firings"),
+    remove: async (id: string) => {
+      const before = await records.firings.get(id);
+      const taken = await records.readings.of(id);
+      await records.firings.remove(id);
+      note("firings", id, before, null);
+      readings.push(...taken);
+    },
+  };
   const photos = {
     ...watched("photos"),
     picture: (id: string) => records.photos.picture(id),
@@ -84,9 +98,13 @@ export function recording(records: StudioRecords): Recording {
       glazes: listed("glazes"),
       ware: listed("ware"),
       loads: listed("loads"),
-      firings: listed("firings"),
+      firings,
       notes: listed("notes"),
       photos,
+      programmes: listed("programmes"),
+      calibrations: listed("calibrations"),
+      upkeep: listed("upkeep"),
+      loggers: listed("loggers"),
       // Temperatures come from outside, by the minute, and are no command's.
       readings: { of: (id, since) => records.readings.of(id, since), add: notUndoable, remove: notUndoable },
       settings: {
@@ -114,6 +132,7 @@ export function recording(records: StudioRecords): Recording {
     },
     settings: () => settings,
     pictures,
+    readings,
   };
 }
 

@@ -6,6 +6,7 @@ import type { PhotoRecord } from "../records/note-and-photo-records.ts";
 import { recordPath } from "../records/refusals.ts";
 import type { RecordSet, StudioRecords, StudioStore } from "../records/store.ts";
 import { entryOf } from "./answers.ts";
+import { keepTaken } from "./keep-taken.ts";
 import { isAsBefore, turnedRound, withChange } from "./record-change.ts";
 import { recording } from "./recording.ts";
 import { sameValue } from "./same-value.ts";
@@ -38,9 +39,11 @@ function step(store: StudioStore, scope: string, to: "undone" | "done"): Promise
     const changes: RecordChange[] = [];
     // Backwards through what was done, the last first: what refers to a record is gone before that one is.
     const wanted = to === "undone" ? entry.changes.map(turnedRound).reverse() : entry.changes;
-    for (const change of wanted) changes.push(await apply(watch.records, change, entry));
+    // Temperatures are no command's to change; those that went with a firing come back with it all the same.
+    const within: StudioRecords = { ...watch.records, readings: records.readings };
+    for (const change of wanted) changes.push(await apply(within, change, entry));
     if (entry.settings) await applySettings(watch.records, entry, to);
-    for (const [photoId, picture] of watch.pictures) await records.history.keepPicture(entry.id, photoId, picture);
+    await keepTaken(records, entry.id, watch);
     const applied = to === "undone" ? changes.map(turnedRound).reverse() : changes;
     const now: KeptEntry = { ...entry, standing: to, changes: applied };
     await records.history.change(now);
@@ -71,11 +74,19 @@ async function putBack(records: StudioRecords, change: RecordChange, entry: Kept
   const record = typeof version === "number" ? { ...rest, version: version + 1 } : change.after;
   if (change.kind !== "photos") {
     const set = records[change.kind] as unknown as RecordSet<unknown>;
-    return set.add(record);
+    await set.add(record);
+    if (change.kind === "firings") await putReadingsBack(records, change.id, entry);
+    return;
   }
   const picture = await records.history.picture(entry.id, change.id);
   if (picture === null) throw changedSince(change, entry, false);
   return records.photos.add(record as PhotoRecord, picture);
+}
+
+async function putReadingsBack(records: StudioRecords, firingId: string, entry: KeptEntry): Promise<void> {
+  for (const { probe, readings } of await records.history.readings(entry.id, firingId)) {
+    await records.readings.add(firingId, probe, readings);
+  }
 }
 
 async function applySettings(

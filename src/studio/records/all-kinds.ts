@@ -1,8 +1,12 @@
+import { CALIBRATIONS, type CalibrationRecord } from "./calibration-record.ts";
 import { CLAY_BODIES, type ClayBodyRecord, GLAZES, type GlazeRecord } from "./clay-and-glaze-records.ts";
 import { FIRINGS, type FiringRecord } from "./firing-record.ts";
 import { KILNS, type KilnRecord } from "./kiln-record.ts";
 import { LOADS, type LoadRecord } from "./load-record.ts";
+import { LOGGERS, type LoggerRecord } from "./logger-record.ts";
 import { NOTES, type NoteRecord, PHOTOS, type PhotoRecord } from "./note-and-photo-records.ts";
+import { PROGRAMMES, type ProgrammeRecord } from "./programme-record.ts";
+import { UPKEEP, type UpkeepRecord } from "./upkeep-record.ts";
 import { WARE, type WareRecord } from "./ware-record.ts";
 
 /** The record each kind holds. */
@@ -15,6 +19,10 @@ export interface RecordOf {
   firings: FiringRecord;
   notes: NoteRecord;
   photos: PhotoRecord;
+  programmes: ProgrammeRecord;
+  calibrations: CalibrationRecord;
+  upkeep: UpkeepRecord;
+  loggers: LoggerRecord;
 }
 
 /** Every kind of record by its name, in the order of adding. */
@@ -27,4 +35,8 @@ export const KINDS = {
   firings: FIRINGS,
   notes: NOTES,
   photos: PHOTOS,
+  programmes: PROGRAMMES,
+  calibrations: CALIBRATIONS,
+  upkeep: UPKEEP,
+  loggers: LOGGERS,
 } as const;

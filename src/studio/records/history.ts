@@ -1,3 +1,4 @@
+import type { ReadingSeries } from "./reading.ts";
 import type { KindName } from "./record-kind.ts";
 import type { StudioSettings } from "./studio-settings.ts";
 
@@ -65,6 +66,9 @@ export interface HistorySet {
   /** Keeps with an entry a picture that its command, or the undoing of it, took out. */
   keepPicture(entryId: string, photoId: string, picture: Uint8Array): Promise<void>;
   picture(entryId: string, photoId: string): Promise<Uint8Array | null>;
+  /** Keeps with an entry the temperatures of a firing that its command, or the undoing of it, took out. */
+  keepReadings(entryId: string, series: ReadingSeries): Promise<void>;
+  readings(entryId: string, firingId: string): Promise<ReadingSeries[]>;
 }
 
 /** What holds for the whole studio. */

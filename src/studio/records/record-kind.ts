@@ -5,7 +5,20 @@ import { readBySchema } from "../../measures/read-schema.ts";
 import { checkDay, checkId, checkKeepable, checkMoment } from "./fields.ts";
 
 /** What there are records of. The order is the order of adding: what is referred to comes first. */
-export const KIND_NAMES = ["kilns", "clayBodies", "glazes", "ware", "loads", "firings", "notes", "photos"] as const;
+export const KIND_NAMES = [
+  "kilns",
+  "clayBodies",
+  "glazes",
+  "ware",
+  "loads",
+  "firings",
+  "notes",
+  "photos",
+  "programmes",
+  "calibrations",
+  "upkeep",
+  "loggers",
+] as const;
 export type KindName = (typeof KIND_NAMES)[number];
 
 /** One kind of record: its shape, what it refers to, and what else must hold. */

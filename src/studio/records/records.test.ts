@@ -72,6 +72,40 @@ const good = {
     takenAt: null,
     ...stamps,
   },
+  programmes: {
+    id: "r",
+    programme: { format: "programme/1", name: "slow", segments: [{ rateCPerHour: 60, targetC: 1000, holdMin: 0 }] },
+    note: "",
+    ...stamps,
+  },
+  calibrations: {
+    id: "a",
+    kilnId: "k",
+    at: stamps.createdAt,
+    firingIds: ["f"],
+    calibration: {
+      ...{ format: "calibration/1", kiln: "back room" },
+      wallFactor: { value: 1.1, sigma: 0.05 },
+      wareMassFactor: { value: 0.9, sigma: 0.1 },
+      powerFactor: { value: 0.97, sigma: 0.02 },
+      leakFactor: { value: 1.2, sigma: 0.3 },
+      openFactor: { value: 1, sigma: 0.1 },
+      probeOffsetC: { value: -4.5, sigma: 3 },
+      tilt: { value: -0.02, sigma: 0.03 },
+      middleShare: { value: 0, sigma: 0.15 },
+    },
+    ...stamps,
+  },
+  upkeep: {
+    id: "u",
+    kilnId: "k",
+    at: stamps.createdAt,
+    what: "element resistance",
+    ohms: [21.5, 22],
+    note: "",
+    ...stamps,
+  },
+  loggers: { id: "o", kilnId: "k", probe: "lid", name: "box", tokenHash: "0f".repeat(32), ...stamps },
 } as const;
 const kinds = KINDS as unknown as Record<string, RecordKind>;
 const check = (kind: string, value: unknown) => checkRecord(kinds[kind] as RecordKind, value, "it");
@@ -93,6 +127,7 @@ describe("a record", () => {
   });
 
   const load = good.loads;
+  const outcome = { level: 0, placement: 0, grade: "lost", faults: ["dunting"], note: "", at: stamps.createdAt };
   test.each<[string, object, string, string]>([
     [
       "kilns",
@@ -138,6 +173,22 @@ describe("a record", () => {
     ["loads", { request: { ...load.request, ware: [cup, cup] } }, "name-twice", "it.request.ware[1].name"],
     ["loads", { version: 0 }, "out-of-range", "it.version"],
     ["firings", { startedAt: null }, "missing-field", "it.startedAt"],
+    ["firings", { shutOffAt: "2026-11-20T08:29:59.999Z" }, "wrong-order", "it.shutOffAt"],
+    ["firings", { plannedStartAt: "tomorrow" }, "not-a-moment", "it.plannedStartAt"],
+    ["firings", { checklist: [{ item: "lid", at: "noon" }] }, "not-a-moment", "it.checklist[0].at"],
+    ["firings", { cones: [{ level: 0, cone: "60", bendDeg: 90, place: "" }] }, "wrong-value", "it.cones[0].cone"],
+    ["firings", { outcomes: [outcome, outcome] }, "said-twice", "it.outcomes[1]"],
+    ["firings", { outcomes: [{ ...outcome, faults: ["ugly"] }] }, "wrong-value", "it.outcomes[0].faults[0]"],
+    [
+      "firings",
+      { notices: [{ id: "n", kind: "silence", since: "noon", until: null, message: "" }] },
+      "not-a-moment",
+      "it.notices[0].since",
+    ],
+    ["calibrations", { firingIds: ["a b"] }, "not-an-id", "it.firingIds[0]"],
+    ["upkeep", { ohms: [] }, "too-few", "it.ohms"],
+    ["upkeep", { ohms: undefined }, "missing-field", "it.ohms"],
+    ["loggers", { tokenHash: "G".repeat(64) }, "not-a-hash", "it.tokenHash"],
     ["firings", { endedAt: "2026-11-20T08:29:59.999Z" }, "wrong-order", "it.endedAt"],
     [
       "firings",
