@@ -44,7 +44,7 @@ export function HandMarks({ hand, live, scene, gapMm, units, sign, number, lette
     const showLines = (state: HandState): void => {
       const { xMm, yMm, turnDeg } = state.spot;
       const solid = wareSolid(hand.ware, xMm, yMm, turnDeg, scene.shelves[state.level]?.topMm ?? 0);
-      const shown = dimensionLines(scene, solid, state, units);
+      const shown = dimensionLines(scene, solid, state.level, state, units);
       for (let i = 0; i < MOST_LINES; i++) setLine(lines.current?.children[i], shown[i], letter);
     };
     show();

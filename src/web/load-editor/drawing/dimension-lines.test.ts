@@ -16,7 +16,7 @@ test("at most three lines, each its own way out, what falls short first", () => 
       const answer = holdPiece(EIGHT_SIDED, plan, { ware: "beaker" })?.answer({ xMm: x, yMm: y, turnDeg: 0 }, 0);
       if (!answer) throw new Error("no answer");
       const solid = wareSolid(beaker, x, y, 0, plan.levels[0]?.topMm ?? 0);
-      const lines = dimensionLines(scene, solid, answer, "metric");
+      const lines = dimensionLines(scene, solid, 0, answer, "metric");
       expect(lines.length).toBeLessThanOrEqual(MOST_LINES);
       lines.forEach(({ dx, dy }, i) => {
         expect(Math.hypot(dx, dy)).toBeCloseTo(1, 6);
@@ -36,7 +36,7 @@ test("past the shelf's edge it says how far over", () => {
   const spot = { xMm: 170, yMm: 0, turnDeg: 0 };
   const answer = holdPiece(EIGHT_SIDED, plan, { ware: "beaker" })?.answer(spot, 0);
   if (!answer) throw new Error("no answer");
-  const lines = dimensionLines(sceneOf(EIGHT_SIDED, plan), wareSolid(beaker, 170, 0, 0, 41), answer, "metric");
+  const lines = dimensionLines(sceneOf(EIGHT_SIDED, plan), wareSolid(beaker, 170, 0, 0, 41), 0, answer, "metric");
   // 170 + 39 of the beaker's half, on a shelf of 195.
   expect(lines[0]).toMatchObject({ words: "✕ 14 mm over", isShort: true });
   expect(lines[0]?.dx).toBeCloseTo(1, 6);

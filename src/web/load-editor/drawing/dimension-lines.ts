@@ -35,10 +35,17 @@ const TOLERANCE_MM = 1e-3;
  *
  * @param scene where everything else stands
  * @param piece where the piece is held
+ * @param level the level it is held over
  */
-export function dimensionLines(scene: Scene, piece: Solid, answer: LiveAnswer, units: LengthUnits): DimensionLine[] {
+export function dimensionLines(
+  scene: Scene,
+  piece: Solid,
+  level: number,
+  answer: LiveAnswer,
+  units: LengthUnits,
+): DimensionLine[] {
   const lines: DimensionLine[] = [];
-  for (const near of worthTelling(answer)) {
+  for (const near of worthTelling(answer, level)) {
     const ends = nearestPoints(scene, piece, near);
     if (!ends) continue;
     const line = lineOf(near, ends, piece, units);
@@ -49,10 +56,14 @@ export function dimensionLines(scene: Scene, piece: Solid, answer: LiveAnswer, u
   return lines;
 }
 
-function worthTelling({ near, broken }: LiveAnswer): Near[] {
+function worthTelling({ near, broken }: LiveAnswer, level: number): Near[] {
   const all = new Map<string, Near>();
   for (const each of [...broken.flatMap(asNear), ...near]) {
-    if (each.distanceMm - each.leastMm > WORTH_TELLING_MM) continue;
+    const { kind, place, distanceMm, leastMm } = each;
+    if (distanceMm - leastMm > WORTH_TELLING_MM) continue;
+    // What stands over or under it is not beside it, unless it is too near all the same.
+    const isElsewhere = kind === "ware" && place.kind === "piece" && place.level !== level;
+    if (isElsewhere && distanceMm >= leastMm - TOLERANCE_MM) continue;
     all.set(`${each.kind} ${JSON.stringify(each.place)}`, each);
   }
   const slackMm = ({ distanceMm, leastMm }: Near): number => distanceMm - leastMm;
@@ -83,15 +94,17 @@ function lineOf(
   const length = Math.hypot(ends.x2 - ends.x1, ends.y2 - ends.y1);
   // Where the ends are one place the way out from the piece's axis tells the direction; past an edge it is turned round.
   const [fromX, fromY] = length > 0.01 ? [ends.x1, ends.y1] : [piece.x, piece.y];
-  const away = Math.hypot(ends.x2 - fromX, ends.y2 - fromY) || 1;
+  const away = Math.hypot(ends.x2 - fromX, ends.y2 - fromY);
   const sign = near.distanceMm < 0 && length > 0.01 ? -1 : 1;
+  // Straight above one another there is no way out: the words go to the back.
+  const [dx, dy] = away < 1e-6 ? [0, 1] : [(sign * (ends.x2 - fromX)) / away, (sign * (ends.y2 - fromY)) / away];
   return {
     x1: ends.x1,
     y1: -ends.y1,
     x2: ends.x2,
     y2: -ends.y2,
-    dx: (sign * (ends.x2 - fromX)) / away,
-    dy: (-sign * (ends.y2 - fromY)) / away,
+    dx,
+    dy: -dy,
     words: wordsOf(near, units),
     isShort: near.distanceMm < near.leastMm - TOLERANCE_MM,
   };
