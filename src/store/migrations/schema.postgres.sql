@@ -175,3 +175,19 @@ create table "historyReadings" ("entryId" text collate "C" not null,
 create index "calibrationsByKiln" on "calibrations" ("kilnId", "at");
 create index "upkeepByKiln" on "upkeep" ("kilnId", "at");
 create index "loggersByKiln" on "loggers" ("kilnId");
+
+-- 0004-roll-ups
+create table "readingRollUps" ("firingId" text collate "C" not null,
+  "period" text collate "C" not null,
+  "probe" text collate "C" not null,
+  "at" text collate "C" not null,
+  "count" integer not null,
+  "leastC" double precision not null,
+  "mostC" double precision not null,
+  "sumC" double precision not null,
+  "firstAt" text collate "C" not null,
+  "firstC" double precision not null,
+  "lastAt" text collate "C" not null,
+  "lastC" double precision not null,
+  constraint "readingRollUp" primary key ("firingId", "period", "probe", "at"),
+  constraint "rollUpFiring" foreign key ("firingId") references "firings" ("id") on delete cascade);

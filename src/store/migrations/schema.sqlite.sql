@@ -175,3 +175,19 @@ create table "historyReadings" ("entryId" text not null,
 create index "calibrationsByKiln" on "calibrations" ("kilnId", "at");
 create index "upkeepByKiln" on "upkeep" ("kilnId", "at");
 create index "loggersByKiln" on "loggers" ("kilnId");
+
+-- 0004-roll-ups
+create table "readingRollUps" ("firingId" text not null,
+  "period" text not null,
+  "probe" text not null,
+  "at" text not null,
+  "count" integer not null,
+  "leastC" real not null,
+  "mostC" real not null,
+  "sumC" real not null,
+  "firstAt" text not null,
+  "firstC" real not null,
+  "lastAt" text not null,
+  "lastC" real not null,
+  constraint "readingRollUp" primary key ("firingId", "period", "probe", "at"),
+  constraint "rollUpFiring" foreign key ("firingId") references "firings" ("id") on delete cascade) strict;

@@ -106,7 +106,13 @@ export function recording(records: StudioRecords): Recording {
       upkeep: listed("upkeep"),
       loggers: listed("loggers"),
       // Temperatures come from outside, by the minute, and are no command's.
-      readings: { of: (id, since) => records.readings.of(id, since), add: notUndoable, remove: notUndoable },
+      readings: {
+        of: (id, since) => records.readings.of(id, since),
+        within: (id, span) => records.readings.within(id, span),
+        rolledUp: (id, period, span) => records.readings.rolledUp(id, period, span),
+        add: notUndoable,
+        remove: notUndoable,
+      },
       settings: {
         get: () => records.settings.get(),
         arePut: () => records.settings.arePut(),

@@ -3,6 +3,7 @@ import type { HistorySet, SettingsPlace } from "./history.ts";
 import type { PhotoRecord } from "./note-and-photo-records.ts";
 import type { Reading, ReadingSeries } from "./reading.ts";
 import type { KindName } from "./record-kind.ts";
+import type { RollUpPeriod, RollUpSeries } from "./roll-up.ts";
 
 type Plain = string | number | boolean | null;
 
@@ -40,12 +41,23 @@ export interface PhotoSet extends Omit<RecordSet<PhotoRecord>, "add"> {
   picture(id: string): Promise<Uint8Array | null>;
 }
 
+/** From a moment, to before another, and at most so many of each probe: the earliest. All where left out. */
+export interface ReadingSpan {
+  readonly from?: string | undefined;
+  readonly to?: string | undefined;
+  readonly most?: number | undefined;
+}
+
 /** Temperatures by firing and probe. They go when their firing is taken out. */
 export interface ReadingSet {
   /** Keeps readings. One at a moment already read replaces it, so that sending them twice does no harm. */
   add(firingId: string, probe: string, readings: readonly Reading[]): Promise<void>;
   /** Each probe's readings in order of time; probes by name. `since` leaves out those before that moment. */
   of(firingId: string, since?: string): Promise<ReadingSeries[]>;
+  /** The same, within a span. */
+  within(firingId: string, span: ReadingSpan): Promise<ReadingSeries[]>;
+  /** Readings gathered by minute or hour; the one a span begins in is there whole. */
+  rolledUp(firingId: string, period: RollUpPeriod, span?: ReadingSpan): Promise<RollUpSeries[]>;
   /** Takes out all readings of a firing. */
   remove(firingId: string): Promise<void>;
 }
