@@ -2,6 +2,8 @@ import cookie from "@fastify/cookie";
 import helmet from "@fastify/helmet";
 import rateLimit from "@fastify/rate-limit";
 import fastify, { type FastifyInstance, type FastifyServerOptions } from "fastify";
+import { usualWorkers } from "../workers/plan-on-workers.ts";
+import { ReadyThreads } from "../workers/ready-threads.ts";
 import { checkRequest } from "./answering/check-request.ts";
 import { compressAnswers } from "./answering/compressed-answers.ts";
 import { EventStreams } from "./answering/event-stream.ts";
@@ -38,13 +40,16 @@ import { Studio } from "./studio.ts";
 
 /** Requests a minute from one address of the home network: far more than a phone in use sends. */
 const MOST_A_MINUTE = 1200;
+/** The first page she opens goes before the planning threads, which nobody needs for some seconds yet. */
+const FIRST_PAGE_MS = 1500;
 
 /** The server of one studio, not yet listening. */
 export async function studioServer(setting: ServerSetting): Promise<FastifyInstance> {
   const studio = new Studio(setting);
   const streams = new EventStreams();
   const door = new Door(setting);
-  const jobs = new PlanJobs(setting.newId, planAndKeep(studio, setting.complain));
+  const threads = new ReadyThreads({ "plan-worker": usualWorkers(), "bound-worker": 1 });
+  const jobs = new PlanJobs(setting.newId, planAndKeep(studio, threads, setting.complain));
   const options: FastifyServerOptions & { https?: Certificate } = {
     trustProxy: false,
     exposeHeadRoutes: false,
@@ -92,8 +97,12 @@ export async function studioServer(setting: ServerSetting): Promise<FastifyInsta
   );
   await handOutFiles(app, setting.webFolder);
   closeUnusedLines(app);
+  app.addHook("onListen", async () => {
+    setTimeout(() => threads.makeReady(), FIRST_PAGE_MS).unref();
+  });
   app.addHook("preClose", async () => {
     await jobs.close();
+    await threads.end();
     streams.endAll();
   });
   await app.ready();

@@ -1,5 +1,4 @@
 import { availableParallelism } from "node:os";
-import { Worker } from "node:worker_threads";
 import type { LoadPlan } from "../loading/load-plan.ts";
 import type { LoadRequest } from "../loading/load-request.ts";
 import { type PlanAround, planAround } from "../loading/planner/plan-around.ts";
@@ -7,6 +6,8 @@ import type { PlanOutcome, PlanProgress } from "../loading/planner/plan-load.ts"
 import { atMostEvery } from "./at-most-every.ts";
 import { betterOutcome } from "./better-outcome.ts";
 import type { FromPlanWorker, PlanWorkerTask } from "./plan-worker-messages.ts";
+import { NEW_THREADS, type Threads } from "./ready-threads.ts";
+import { TakenThreads } from "./taken-threads.ts";
 
 /** How long and how widely to look. */
 export interface WorkersOptions {
@@ -28,6 +29,8 @@ export interface WorkersOptions {
   readonly around?: PlanAround;
   /** Ends the search early with the best so far. */
   readonly signal?: AbortSignal;
+  /** Where its threads come from; each is started for it and ended after it where left out. */
+  readonly threads?: Threads;
 }
 
 const MOST_WORKERS = 4;
@@ -37,8 +40,9 @@ const PLANS_EVERY_MS = 125;
  * repeats, is met before the time, which does not. Measured on one core of a two-core machine: 2.8 million.
  */
 export const WORK_PER_SECOND = 2_400_000;
-const workerFile = (name: string): URL =>
-  new URL(`./${name}${import.meta.url.endsWith(".ts") ? ".ts" : ".js"}`, import.meta.url);
+
+/** So many threads search where nothing is said: as many as the machine has cores, at most four. */
+export const usualWorkers = (): number => Math.max(1, Math.min(MOST_WORKERS, availableParallelism()));
 
 /**
  * Plans a load on several threads, each from its own seed, and gives the best of their plans. Its figures gain what no load
@@ -51,7 +55,7 @@ const workerFile = (name: string): URL =>
 export async function planOnWorkers(request: LoadRequest, options: WorkersOptions): Promise<PlanOutcome> {
   // Asked here first, so that a fault of hers comes back as one and not as a thread's.
   planAround(request, options.around);
-  const count = options.workers ?? Math.max(1, Math.min(MOST_WORKERS, availableParallelism()));
+  const count = options.workers ?? usualWorkers();
   const stopFlag = new SharedArrayBuffer(4);
   const stop = (): void => {
     Atomics.store(new Int32Array(stopFlag), 0, 1);
@@ -78,11 +82,13 @@ export async function planOnWorkers(request: LoadRequest, options: WorkersOption
     mostShown = better.progress.worth;
     shown.tell(better);
   };
-  const workers: Worker[] = [];
+  const threads = new TakenThreads(options.threads ?? NEW_THREADS);
   try {
     const [valueBound, ...outcomes] = await Promise.all([
-      options.around ? null : found.then(() => boundOf(request, workers)),
-      ...Array.from({ length: count }, (_, i) => {
+      options.around
+        ? null
+        : found.then(() => threads.ask<number, number>("bound-worker", request, (bound, tell) => tell(bound))),
+      ...Array.from({ length: count }, async (_, i) => {
         const task: PlanWorkerTask = {
           request,
           around: options.around ?? null,
@@ -93,12 +99,13 @@ export async function planOnWorkers(request: LoadRequest, options: WorkersOption
           plansEveryMs: onPlan ? PLANS_EVERY_MS : null,
           stopFlag,
         };
-        const worker = new Worker(workerFile("plan-worker"), { workerData: task });
-        workers.push(worker);
-        return outcomeOf(worker, onProgress, onBetter).then((outcome) => {
-          tellFound();
-          return outcome;
+        const outcome = await threads.ask<FromPlanWorker, PlanOutcome>("plan-worker", task, (message, tell) => {
+          if (message.kind === "progress") onProgress(message.progress);
+          else if (message.kind === "better") onBetter(message);
+          else tell(message.outcome);
         });
+        tellFound();
+        return outcome;
       }),
     ]);
     return withBound(
@@ -108,37 +115,11 @@ export async function planOnWorkers(request: LoadRequest, options: WorkersOption
   } finally {
     shown.end();
     options.signal?.removeEventListener("abort", stop);
-    await Promise.all(workers.map((worker) => worker.terminate()));
+    await threads.letGo();
   }
 }
 
 type BetterPlan = Extract<FromPlanWorker, { kind: "better" }>;
-
-function outcomeOf(
-  worker: Worker,
-  onProgress: (progress: PlanProgress) => void,
-  onBetter: (better: BetterPlan) => void,
-): Promise<PlanOutcome> {
-  return new Promise((resolve, reject) => {
-    worker.on("message", (message: FromPlanWorker) => {
-      if (message.kind === "progress") onProgress(message.progress);
-      else if (message.kind === "better") onBetter(message);
-      else resolve(message.outcome);
-    });
-    worker.on("error", reject);
-    worker.on("exit", (code) => reject(new Error(`A planning thread ended with code ${code} before it answered.`)));
-  });
-}
-
-function boundOf(request: LoadRequest, workers: Worker[]): Promise<number> {
-  const worker = new Worker(workerFile("bound-worker"), { workerData: request });
-  workers.push(worker);
-  return new Promise((resolve, reject) => {
-    worker.on("message", resolve);
-    worker.on("error", reject);
-    worker.on("exit", (code) => reject(new Error(`The bound's thread ended with code ${code} before it answered.`)));
-  });
-}
 
 function withBound(outcome: PlanOutcome, valueBound: number | null): PlanOutcome {
   if (outcome.kind === "impossible" || valueBound === null) return outcome;

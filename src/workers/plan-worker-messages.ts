@@ -3,7 +3,7 @@ import type { LoadRequest } from "../loading/load-request.ts";
 import type { PlanAround } from "../loading/planner/plan-around.ts";
 import type { PlanOutcome, PlanProgress } from "../loading/planner/plan-load.ts";
 
-/** What a plan worker is started with. */
+/** What a plan worker is asked to do. */
 export interface PlanWorkerTask {
   readonly request: LoadRequest;
   readonly around: PlanAround | null;

@@ -9,6 +9,7 @@ import { KINDS } from "../../studio/records/all-kinds.ts";
 import type { LoadRecord } from "../../studio/records/load-record.ts";
 import { unknownRecord } from "../../studio/records/refusals.ts";
 import { planOnWorkers } from "../../workers/plan-on-workers.ts";
+import type { Threads } from "../../workers/ready-threads.ts";
 import type { Studio } from "../studio.ts";
 import { isNoWorse, piecesIn } from "./no-worse.ts";
 import type { PlanJob } from "./plan-job.ts";
@@ -27,10 +28,10 @@ interface Before {
 
 /** Plans a load on worker threads and keeps the result with it, by a command that can be undone. */
 export const planAndKeep =
-  (studio: Studio, complain: (error: Error) => void): DoPlanJob =>
+  (studio: Studio, threads: Threads, complain: (error: Error) => void): DoPlanJob =>
   async (job, wish) => {
     try {
-      job.end(await planned(studio, job, wish));
+      job.end(await planned(studio, threads, job, wish));
     } catch (error) {
       const isRefusal = error instanceof BadInput;
       if (!isRefusal) complain(error as Error);
@@ -39,13 +40,14 @@ export const planAndKeep =
     }
   };
 
-async function planned(studio: Studio, job: PlanJob, wish: PlanWish): Promise<PlanEvent> {
+async function planned(studio: Studio, threads: Threads, job: PlanJob, wish: PlanWish): Promise<PlanEvent> {
   const before = await read(studio, wish.loadId);
   const around = aroundOf(before, wish.keep);
   const outcome = await planOnWorkers(before.request, {
     seed: wish.seed ?? USUAL_SEED,
     seconds: wish.seconds ?? USUAL_SECONDS,
     signal: job.signal,
+    threads,
     ...(around === null ? {} : { around }),
     onPlan: (plan) => job.better(betterEvent(plan)),
   });
