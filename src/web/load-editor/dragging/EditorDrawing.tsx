@@ -107,6 +107,7 @@ export function EditorDrawing({ editor, inHand, pointer, svg, isSwapping, furnit
             sign={signs.get(signName(hand.ware))}
             number={pieces.find(({ piece }) => isSame(piece, lifted))?.number ?? null}
             letter={frame.letter}
+            times={zoom.times}
           />
         )}
         {furniture}

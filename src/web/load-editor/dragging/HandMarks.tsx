@@ -21,13 +21,15 @@ interface HandMarksProps {
   readonly sign: KindSign | undefined;
   readonly number: number | null;
   readonly letter: number;
+  /** How much nearer the drawing is looked at: the distances stay as large on the screen as they are. */
+  readonly times: number;
 }
 
 /**
  * The piece in her hand with the room round it and lines to what is nearest. It follows the hand past
  * React: each move sets a few attributes and no more.
  */
-export function HandMarks({ hand, live, scene, gapMm, units, sign, number, letter }: HandMarksProps) {
+export function HandMarks({ hand, live, scene, gapMm, units, sign, number, letter, times }: HandMarksProps) {
   const piece = useRef<SVGGElement>(null);
   const lines = useRef<SVGGElement>(null);
   useEffect(() => {
@@ -45,11 +47,11 @@ export function HandMarks({ hand, live, scene, gapMm, units, sign, number, lette
       const { xMm, yMm, turnDeg } = state.spot;
       const solid = wareSolid(hand.ware, xMm, yMm, turnDeg, scene.shelves[state.level]?.topMm ?? 0);
       const shown = dimensionLines(scene, solid, state.level, state, units);
-      for (let i = 0; i < MOST_LINES; i++) setLine(lines.current?.children[i], shown[i], letter);
+      for (let i = 0; i < MOST_LINES; i++) setLine(lines.current?.children[i], shown[i], letter / times);
     };
     show();
     return live.subscribe(show);
-  }, [hand, live, scene, letter, units]);
+  }, [hand, live, scene, letter, times, units]);
   return (
     <g className={styles.hand}>
       <g ref={piece}>
@@ -64,8 +66,8 @@ export function HandMarks({ hand, live, scene, gapMm, units, sign, number, lette
         {Array.from({ length: MOST_LINES }, (_, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: so many lines, all alike
           <g key={i} visibility="hidden">
-            <path className={styles.measure} />
-            <text className={styles.measureWords} fontSize={letter} />
+            <path className={styles.measure} strokeWidth={2 / times} />
+            <text className={styles.measureWords} fontSize={letter / times} strokeWidth={5 / times} />
           </g>
         ))}
       </g>

@@ -1,4 +1,4 @@
-import { type PointerEvent, type RefObject, useRef } from "react";
+import { type PointerEvent, type RefObject, useEffect, useRef } from "react";
 import type { Spot } from "../../../loading/editing/edit-pieces.ts";
 import { degrees } from "../../../measures/angle.ts";
 import type { Place } from "../../../studio/loads/places.ts";
@@ -64,6 +64,16 @@ export function usePointer({ svg, inHand, spotOf, taken, pressed, isSwapping }: 
   const press = useRef<(Press & { onPressed?: () => void }) | null>(null);
   const twist = useRef<Twist | null>(null);
   const ground = useRef<{ pointerId: number; x: number; y: number } | null>(null);
+
+  // Chromium minds touch-action on a drawing's parts only now and then: the page must not scroll with a piece in hand.
+  useEffect(() => {
+    const element = svg.current;
+    const hold = (event: TouchEvent): void => {
+      if (press.current && event.cancelable) event.preventDefault();
+    };
+    element?.addEventListener("touchmove", hold, { passive: false });
+    return () => element?.removeEventListener("touchmove", hold);
+  });
 
   const kilnAt = (event: PointerEvent<Element>): { x: number; y: number } => {
     const matrix = svg.current?.getScreenCTM()?.inverse();

@@ -15,6 +15,8 @@ export interface Zoom {
   /** For the SVG. */
   readonly viewBox: string;
   readonly isZoomed: boolean;
+  /** How many times nearer than the whole: what is to stay as large on the screen is drawn so much smaller. */
+  readonly times: number;
   readonly zoomIn: () => void;
   readonly zoomOut: () => void;
   /** Shows all again. */
@@ -67,6 +69,7 @@ export function useZoom({ svg, whole, mayZoom, begins }: ZoomPorts): Zoom {
   return {
     viewBox: boxText(kept ?? all),
     isZoomed: kept !== null,
+    times: kept ? zoomOf(all, kept) : 1,
     zoomIn: () => show(zoomed(all, now.current.view, STEP, about()), true),
     zoomOut: () => show(zoomed(all, now.current.view, 1 / STEP, about()), true),
     fit: () => show(all, true),
