@@ -39,6 +39,10 @@ export const LoadIcon = path(
 export const KilnIcon = path(
   "M4.5 9.5v9.5c0 1.4 3.4 2.5 7.5 2.5s7.5-1.1 7.5-2.5V9.5M4.5 9.5c0 1.4 3.4 2.5 7.5 2.5s7.5-1.1 7.5-2.5M4 6.5l15.5-3.5M4 6.5l.5 3M8 16h.01",
 );
+/** Three witness cones on their plaque, the first one down. */
+export const ConesIcon = path(
+  "M2.5 20.5h19M4 18.5c.2-5 2-8.3 5.8-8.3-2.1 2-2.6 4.7-2.6 8.3M10.5 18.5l2.2-12.5 2.2 12.5M17 18.5l1.7-14 1.8 14M3 18.5h18",
+);
 /** A bench. */
 export const StudioIcon = path(
   "M3 10h18M5 10v10M19 10v10M5 15.5h14M8 10c-.8-2-.8-4 .3-6h3.4c1.1 2 1.1 4 .3 6M15.5 10V6.5M17.5 10V5.5",

@@ -2,12 +2,17 @@ import { useQueries, useQuery } from "@tanstack/react-query";
 import { useMemo } from "react";
 import type { CommandAnswer, HistoryEntry, StudioCard } from "../../studio/api/contract.ts";
 import type { RecordOf } from "../../studio/records/all-kinds.ts";
+import type { CalibrationRecord } from "../../studio/records/calibration-record.ts";
 import type { ClayBodyRecord, GlazeRecord } from "../../studio/records/clay-and-glaze-records.ts";
+import type { FiringRecord } from "../../studio/records/firing-record.ts";
 import type { KilnRecord } from "../../studio/records/kiln-record.ts";
 import type { LoadRecord } from "../../studio/records/load-record.ts";
+import type { LoggerRecord } from "../../studio/records/logger-record.ts";
 import type { PhotoRecord } from "../../studio/records/note-and-photo-records.ts";
+import type { ProgrammeRecord } from "../../studio/records/programme-record.ts";
 import type { KindName } from "../../studio/records/record-kind.ts";
 import type { StudioSettings } from "../../studio/records/studio-settings.ts";
+import type { UpkeepRecord } from "../../studio/records/upkeep-record.ts";
 import type { WareRecord } from "../../studio/records/ware-record.ts";
 import { type StudioCache, studioCache } from "./cache.ts";
 import { giveCommand } from "./give-command.ts";
@@ -41,6 +46,16 @@ export const useGlazes = (): readonly GlazeRecord[] | undefined => useKind("glaz
 export const useLoads = (): readonly LoadRecord[] | undefined => useKind("loads");
 /** One load; undefined while it is read, null where there is none of that id. */
 export const useLoad = (id: string): LoadRecord | null | undefined => useOne("loads", id);
+
+export const useFirings = (): readonly FiringRecord[] | undefined => useKind("firings");
+/** One firing; undefined while it is read, null where there is none of that id. */
+export const useFiring = (id: string): FiringRecord | null | undefined => useOne("firings", id);
+/** Her own programmes. */
+export const useProgrammes = (): readonly ProgrammeRecord[] | undefined => useKind("programmes");
+/** What firings have taught of the kilns. */
+export const useCalibrations = (): readonly CalibrationRecord[] | undefined => useKind("calibrations");
+export const useUpkeep = (): readonly UpkeepRecord[] | undefined => useKind("upkeep");
+export const useLoggers = (): readonly LoggerRecord[] | undefined => useKind("loggers");
 
 /** The photos of one record, the oldest first; undefined while they are read. */
 export function usePhotos(
