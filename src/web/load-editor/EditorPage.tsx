@@ -49,6 +49,8 @@ export function EditorPage({ load: kept }: { readonly load: LoadRecord }) {
       if (!isSwapping) editor.choose("ware" in piece ? null : piece);
     },
     pressed: (place) => {
+      // What the keys hold is set down before something else is pressed.
+      inHand.drop();
       if (isSwapping && chosen && place) swap(editor, chosen, place);
       else editor.choose(place);
       setSwapping(false);
@@ -89,7 +91,7 @@ export function EditorPage({ load: kept }: { readonly load: LoadRecord }) {
           <NothingYet editor={editor} />
         ) : isNarrow ? (
           <div className={styles.phone}>
-            <LevelStrip editor={editor} />
+            <LevelStrip editor={editor} over={inHand.over} />
             <div className={styles.phoneDrawing}>{drawing}</div>
             {line}
             <PhoneTools editor={editor} tools={tools} panel={panel} setPanel={setPanel} />

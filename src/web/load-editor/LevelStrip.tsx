@@ -1,9 +1,11 @@
 import { NoIcon } from "../parts/index.ts";
+import type { Over } from "./dragging/use-hand.ts";
 import styles from "./LevelStrip.module.css";
 import type { Editor } from "./use-editor.ts";
+import { piecesWords } from "./words/place-words.ts";
 
 /** The levels side by side, to be pressed, and to drop a piece on. */
-export function LevelStrip({ editor }: { readonly editor: Editor }) {
+export function LevelStrip({ editor, over }: { readonly editor: Editor; readonly over: Over }) {
   const { drawn, level, brokenLevels } = editor;
   return (
     <nav className={styles.strip} aria-label="Levels">
@@ -13,17 +15,20 @@ export function LevelStrip({ editor }: { readonly editor: Editor }) {
           type="button"
           className={styles.level}
           data-drop-level={index}
+          data-over={typeof over === "object" && over?.level === index ? "" : undefined}
           aria-current={index === level ? "true" : undefined}
-          aria-label={`Level ${number}, ${pieces.length} pieces${brokenLevels.has(index) ? ", a rule is broken" : ""}`}
+          aria-label={`Level ${number}, ${piecesWords(pieces.length)}${brokenLevels.has(index) ? ", a rule is broken" : ""}`}
           onClick={() => editor.goTo(index)}
         >
-          <span className={styles.number}>Level {number}</span>
-          <span className={styles.count}>{pieces.length}</span>
-          {brokenLevels.has(index) && (
-            <span className={styles.broken}>
-              <NoIcon size={16} />
-            </span>
-          )}
+          <span>Level {number}</span>
+          <span className={styles.count}>
+            {brokenLevels.has(index) && (
+              <span className={styles.broken}>
+                <NoIcon size={16} />
+              </span>
+            )}
+            {piecesWords(pieces.length)}
+          </span>
         </button>
       ))}
     </nav>
