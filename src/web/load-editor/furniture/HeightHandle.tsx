@@ -8,10 +8,9 @@ import type { LoadRequest } from "../../../loading/load-request.ts";
 import { formatLength } from "../../../measures/length.ts";
 import type { Frame } from "../../kilns/drawing/frame.ts";
 import { useSettings } from "../../studio/hooks.ts";
-import { stackWords } from "./furniture-words.ts";
+import { holdingWords, stackWords } from "./furniture-words.ts";
 import styles from "./Handles.module.css";
 import { newBreaks } from "./new-breaks.ts";
-import { wordsFor } from "./PostHandles.tsx";
 import { useHandle } from "./use-handle.ts";
 import { useThrottled } from "./use-throttled.ts";
 
@@ -101,7 +100,12 @@ export function HeightHandle({ request, plan, level, frame, onEdit }: HeightHand
             />
           ))}
           <line className={styles.level} x1={-reachX} x2={reachX} y1={-held.topMm} y2={-held.topMm} />
-          <text className={styles.words} x={reachX - letter * 0.7} y={-held.topMm - letter * 1.5} fontSize={letter}>
+          <text
+            className={styles.words}
+            x={reachX - letter * 0.7}
+            y={-held.topMm - letter * 1.9}
+            fontSize={letter * 1.15}
+          >
             {formatLength(held.topMm, lengthUnits)} up, posts {stackWords(held.heightsMm, lengthUnits)}
           </text>
           <text
@@ -109,9 +113,9 @@ export function HeightHandle({ request, plan, level, frame, onEdit }: HeightHand
             x={reachX - letter * 0.7}
             y={-held.topMm - letter * 0.5}
             textAnchor="end"
-            fontSize={letter}
+            fontSize={letter * 1.15}
           >
-            {wordsFor(breaks.answer)}
+            {holdingWords(breaks.answer)}
           </text>
         </g>
       )}
@@ -127,7 +131,7 @@ export function HeightHandle({ request, plan, level, frame, onEdit }: HeightHand
         aria-valuenow={Math.round(shown)}
         aria-valuetext={
           held
-            ? `${formatLength(held.topMm, lengthUnits)} up, ${wordsFor(breaks.answer)}`
+            ? `${formatLength(held.topMm, lengthUnits)} up, ${holdingWords(breaks.answer)}`
             : `${formatLength(topMm, lengthUnits)} above the floor`
         }
         transform={`translate(${x} ${-shown})`}

@@ -13,7 +13,7 @@ import { useSettings } from "../../studio/hooks.ts";
 import { useWatched } from "../../studio/watched.ts";
 import { drawnLoad } from "../drawing/drawn-load.ts";
 import { Mark, PLAN } from "../drawing/PieceFromAbove.tsx";
-import { shortRule } from "./furniture-words.ts";
+import { holdingWords } from "./furniture-words.ts";
 import styles from "./Handles.module.css";
 import { newBreaks } from "./new-breaks.ts";
 import { postsAlone } from "./posts-alone.ts";
@@ -139,20 +139,11 @@ function PostHandle(props: PostHandleProps) {
           textAnchor={x > frame.reachX * 0.4 ? "end" : x < -frame.reachX * 0.4 ? "start" : "middle"}
           fontSize={frame.letter * 0.8}
         >
-          {wordsFor(breaks.answer)}
+          {holdingWords(breaks.answer)}
         </text>
       )}
     </g>
   );
-}
-
-/** What she is told while she holds it. */
-export function wordsFor(broken: readonly Broken[] | null): string {
-  if (broken === null) return "";
-  const rules = [...new Set(broken.map(({ rule }) => rule))];
-  if (rules.length === 0) return "✓ keeps the rules";
-  const [first] = rules as [string];
-  return `✕ ${shortRule(first)}${rules.length > 1 ? `, and ${rules.length - 1} more` : ""}`;
 }
 
 const whereWords = (x: number, y: number, units: LengthUnits): string =>

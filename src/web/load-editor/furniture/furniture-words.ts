@@ -1,3 +1,4 @@
+import type { Broken } from "../../../loading/checker/broken.ts";
 import { type PostStack, postsLeft, stacksOf } from "../../../loading/editing/level-heights.ts";
 import type { Level, LoadPlan } from "../../../loading/load-plan.ts";
 import type { LoadRequest } from "../../../loading/load-request.ts";
@@ -52,5 +53,17 @@ const SHORT: Readonly<Record<string, string>> = {
   stock: "more than there are",
 };
 
-/** Rules in the few words there is room for in a drawing. */
+/** A rule in the few words there is room for in a drawing. */
 export const shortRule = (rule: string): string => SHORT[rule] ?? rule;
+
+/** What she is told while she holds a post or a shelf: the plainest thing that is wrong, and how much more there is. */
+export function holdingWords(broken: readonly Pick<Broken, "rule">[] | null): string {
+  if (broken === null) return "";
+  const rules = new Set(broken.map(({ rule }) => rule));
+  const [first] = [...TELLING.filter((rule) => rules.has(rule)), ...rules];
+  if (first === undefined) return "✓ keeps the rules";
+  return `✕ ${shortRule(first)}${rules.size > 1 ? `, and ${rules.size - 1} more` : ""}`;
+}
+
+// A post past an edge stands on something else and so no longer reaches: the edge is what she has to hear of.
+const TELLING = ["postHead", "postFooting", "overlap", "probeMm", "postAlignMm", "gapMm", "balance"];

@@ -3,7 +3,7 @@ import { movePost } from "../../../loading/editing/edit-levels.ts";
 import { planLoad } from "../../../loading/planner/plan-load.ts";
 import { ALL_RULES } from "../../../loading/rules/all-rules.ts";
 import { EIGHT_SIDED } from "../../../loading/testing/random-loads.ts";
-import { postsWords, shelvesLeft, shortRule, stackWords } from "./furniture-words.ts";
+import { holdingWords, postsWords, shelvesLeft, shortRule, stackWords } from "./furniture-words.ts";
 import { newBreaks } from "./new-breaks.ts";
 
 const outcome = planLoad(EIGHT_SIDED, { seed: 2, workLimit: 20_000 });
@@ -34,4 +34,12 @@ test("only what a change breaks is told, not what was broken before", () => {
   const crooked = movePost(EIGHT_SIDED, plan, plan.levels.length - 1, 0, 0, 0).plan;
   expect(askBroken(crooked).map(({ rule }) => rule)).toContain("postAlignMm");
   expect(newBreaks(EIGHT_SIDED, crooked)(crooked)).toEqual([]);
+});
+
+test("while a post is held the plainest thing is told first, and how much more is wrong", () => {
+  const broken = ["postHeights", "postHead", "gapMm"].map((rule) => ({ rule }));
+  expect(holdingWords(broken)).toBe("✕ not wholly under the shelf, and 2 more");
+  expect(holdingWords([{ rule: "postHeights" }])).toBe("✕ the posts do not reach");
+  expect(holdingWords([])).toBe("✓ keeps the rules");
+  expect(holdingWords(null)).toBe("");
 });
