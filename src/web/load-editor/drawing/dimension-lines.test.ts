@@ -22,6 +22,7 @@ test("at most three lines, each its own way out, what falls short first", () => 
         expect(Math.hypot(dx, dy)).toBeCloseTo(1, 6);
         for (const other of lines.slice(i + 1)) expect(dx * other.dx + dy * other.dy).toBeLessThan(0.89);
       });
+      if (lines[0] && / into it$| over$/.test(lines[0].words)) expect(lines).toHaveLength(1);
       const order = lines.map(({ isShort }) => isShort);
       expect(order).toEqual([...order].sort((a, b) => Number(b) - Number(a)));
       for (const { isShort, words } of lines) expect(words.startsWith("✕")).toBe(isShort);
@@ -40,4 +41,12 @@ test("past the shelf's edge it says how far over", () => {
   // 170 + 39 of the beaker's half, on a shelf of 195.
   expect(lines[0]).toMatchObject({ words: "✕ 14 mm over", isShort: true });
   expect(lines[0]?.dx).toBeCloseTo(1, 6);
+});
+
+test("carried out of the kiln it has no distances", () => {
+  const level = { shelf: "full", topMm: 41, xMm: 0, yMm: 0, turnDeg: 0, posts: [], placements: [] };
+  const plan = { format: "load-plan/1", levels: [level], left: [], figures: {} } as const;
+  const answer = holdPiece(EIGHT_SIDED, plan, { ware: "beaker" })?.answer({ xMm: 300, yMm: 0, turnDeg: 0 }, 0);
+  if (!answer) throw new Error("no answer");
+  expect(dimensionLines(sceneOf(EIGHT_SIDED, plan), wareSolid(beaker, 300, 0, 0, 41), 0, answer, "metric")).toEqual([]);
 });

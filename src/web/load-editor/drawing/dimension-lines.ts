@@ -3,6 +3,8 @@ import type { Clearance } from "../../../loading/checker/clearances.ts";
 import type { Scene } from "../../../loading/checker/scene.ts";
 import type { LiveAnswer } from "../../../loading/editing/live-answer.ts";
 import { nearestPoints } from "../../../loading/editing/nearest-points.ts";
+import { marginInsideMm } from "../../../loading/solids/plan-distance.ts";
+import { pointShape } from "../../../loading/solids/plan-shape.ts";
 import type { Solid } from "../../../loading/solids/upright.ts";
 import { formatLength, type LengthUnits } from "../../../measures/length.ts";
 
@@ -31,7 +33,7 @@ const TOLERANCE_MM = 1e-3;
 
 /**
  * The distances worth drawing: everything too near, the worst first, then what is near with least to spare; at most
- * three, in different directions.
+ * three, in different directions. Where it runs into something that alone, outside the kiln none.
  *
  * @param scene where everything else stands
  * @param piece where the piece is held
@@ -45,13 +47,16 @@ export function dimensionLines(
   units: LengthUnits,
 ): DimensionLine[] {
   const lines: DimensionLine[] = [];
+  // Carried out of the kiln, to another level or back to where it waits.
+  if (marginInsideMm(pointShape(piece.x, piece.y), 0, scene.chamber) < -piece.reachMm) return lines;
   for (const near of worthTelling(answer, level)) {
     const ends = nearestPoints(scene, piece, near);
     if (!ends) continue;
     const line = lineOf(near, ends, piece, units);
     if (lines.some((other) => other.dx * line.dx + other.dy * line.dy > SAME_WAY)) continue;
     lines.push(line);
-    if (lines.length === MOST_LINES) break;
+    // While it stands in something how far from others it is says nothing yet.
+    if (lines.length === MOST_LINES || near.distanceMm < 0) break;
   }
   return lines;
 }
