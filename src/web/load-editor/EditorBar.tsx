@@ -24,6 +24,28 @@ export function LoadFacts({ editor }: { readonly editor: Editor }) {
   );
 }
 
+/** What can be left to the planner. */
+export function planChoices({ load, planning, plan, isFixed }: Editor): MenuItem[] {
+  const cannot = isFixed || planning.running;
+  const hasPieces = plan.levels.some(({ placements }) => placements.length > 0);
+  const pinned = load.pins.length;
+  return [
+    {
+      id: "all",
+      label: "Pack the rest round what stands",
+      onPress: () => planning.plan("all"),
+      isDisabled: cannot || !hasPieces,
+    },
+    {
+      id: "pinned",
+      label: pinned === 1 ? "Plan the rest round the one pinned" : `Plan the rest round the ${pinned} pinned`,
+      onPress: () => planning.plan("pinned"),
+      isDisabled: cannot || pinned === 0,
+    },
+    { id: "nothing", label: "Plan it anew", onPress: () => planning.plan("nothing"), isDisabled: cannot },
+  ];
+}
+
 interface BarProps {
   readonly editor: Editor;
   readonly isNarrow: boolean;
@@ -32,27 +54,11 @@ interface BarProps {
 
 /** Planning, and the ways this load can be looked at. */
 export function BarActions({ editor, isNarrow, onSheet }: BarProps) {
-  const { load, planning, plan, isFixed } = editor;
+  const { load, planning, plan } = editor;
   const [, go] = useLocation();
   const hasPieces = plan.levels.some(({ placements }) => placements.length > 0);
-  const cannotPlan = isFixed || planning.running;
-  const pinned = load.pins.length;
+  const planItems = planChoices(editor);
   const shown = isNarrow ? 0 : 2;
-  const planItems: MenuItem[] = [
-    {
-      id: "all",
-      label: "Pack the rest round what stands",
-      onPress: () => planning.plan("all"),
-      isDisabled: cannotPlan || !hasPieces,
-    },
-    {
-      id: "pinned",
-      label: pinned === 1 ? "Plan the rest round the one pinned" : `Plan the rest round the ${pinned} pinned`,
-      onPress: () => planning.plan("pinned"),
-      isDisabled: cannotPlan || pinned === 0,
-    },
-    { id: "nothing", label: "Plan it anew", onPress: () => planning.plan("nothing"), isDisabled: cannotPlan },
-  ];
   const views = [
     { id: "sheet", label: "Sheet", name: "The sheet to carry to the kiln", icon: <PrintIcon />, run: onSheet },
     {
@@ -84,9 +90,11 @@ export function BarActions({ editor, isNarrow, onSheet }: BarProps) {
           {label}
         </Button>
       ))}
-      <Menu label="Plan" look="main" items={planItems}>
-        Plan
-      </Menu>
+      {!isNarrow && (
+        <Menu label="Plan" look="main" items={planItems}>
+          Plan
+        </Menu>
+      )}
       <Menu
         label="More for this load"
         items={views.slice(shown).map(({ id, name, icon, run }) => ({

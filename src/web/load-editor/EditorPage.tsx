@@ -73,7 +73,13 @@ export function EditorPage({ load: kept }: { readonly load: LoadRecord }) {
     <LiveLine inHand={inHand} units={editor.units} resting={<RestingLine editor={editor} isSwapping={isSwapping} />} />
   );
   const tools = (
-    <PieceTools editor={editor} inHand={inHand} isSwapping={isSwapping} onSwap={() => setSwapping(!isSwapping)} />
+    <PieceTools
+      editor={editor}
+      inHand={inHand}
+      isSwapping={isSwapping}
+      onSwap={() => setSwapping(!isSwapping)}
+      onDone={isNarrow ? () => editor.choose(null) : undefined}
+    />
   );
   return (
     <div className={styles.screen}>

@@ -1,6 +1,7 @@
 import { type ReactNode, useState } from "react";
-import { Dialog, DoneIcon, NoIcon, WaitingIcon } from "../parts/index.ts";
+import { Button, Dialog, DoneIcon, NoIcon, PlayIcon, WaitingIcon } from "../parts/index.ts";
 import styles from "./Editor.module.css";
+import { planChoices } from "./EditorBar.tsx";
 import tools from "./PieceTools.module.css";
 import { Tool } from "./PieceTools.tsx";
 import { RulesPanel } from "./panels/RulesPanel.tsx";
@@ -9,11 +10,12 @@ import { Tray } from "./panels/Tray.tsx";
 import { ListIcon, ShelfIcon } from "./tool-icons.tsx";
 import type { Editor } from "./use-editor.ts";
 
-type Sheet = "waiting" | "rules" | "pieces";
+type Sheet = "waiting" | "rules" | "pieces" | "plan";
 const TITLES: Readonly<Record<Sheet, string>> = {
   waiting: "What waits outside",
   rules: "The rules",
   pieces: "This level in words",
+  plan: "Let it be planned",
 };
 
 interface PhoneToolsProps {
@@ -51,6 +53,7 @@ export function PhoneTools({ editor, tools: pieceTools, panel, setPanel }: Phone
               isDown={inShelves}
               onPress={() => setPanel(inShelves ? "waiting" : "shelves")}
             />
+            <Tool name="Plan" icon={<PlayIcon />} isOff={editor.isFixed} onPress={() => setSheet("plan")} />
           </div>
         )}
       </div>
@@ -59,6 +62,23 @@ export function PhoneTools({ editor, tools: pieceTools, panel, setPanel }: Phone
           {sheet === "waiting" && <Tray editor={editor} onPut={close} />}
           {sheet === "rules" && <RulesPanel editor={editor} onGone={close} />}
           {sheet === "pieces" && <LevelInWords editor={editor} />}
+          {sheet === "plan" && (
+            <div className={styles.choices}>
+              {planChoices(editor).map(({ id, label, isDisabled, onPress }) => (
+                <Button
+                  key={id}
+                  isWide
+                  isDisabled={isDisabled}
+                  onPress={() => {
+                    close();
+                    onPress();
+                  }}
+                >
+                  {label}
+                </Button>
+              ))}
+            </div>
+          )}
         </Dialog>
       )}
     </>

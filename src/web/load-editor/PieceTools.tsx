@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import { placeKey } from "../../studio/loads/places.ts";
-import { BinIcon, DoneIcon, DownIcon, PinIcon, UpIcon } from "../parts/index.ts";
+import { BinIcon, CloseIcon, DoneIcon, DownIcon, PinIcon, UpIcon } from "../parts/index.ts";
 import type { InHand } from "./dragging/use-hand.ts";
 import styles from "./PieceTools.module.css";
 import { carryTo, pinOrUnpin, setClear, takeOutOf } from "./piece-edits.ts";
@@ -12,12 +12,14 @@ interface PieceToolsProps {
   readonly inHand: InHand;
   readonly isSwapping: boolean;
   readonly onSwap: () => void;
+  /** Lets the piece go; left out where pressing beside it is the way. */
+  readonly onDone?: (() => void) | undefined;
 }
 
 const STEP_DEG = 15;
 
 /** What can be done with the chosen piece, under the thumb. */
-export function PieceTools({ editor, inHand, isSwapping, onSwap }: PieceToolsProps) {
+export function PieceTools({ editor, inHand, isSwapping, onSwap, onDone }: PieceToolsProps) {
   const { chosen, plan, isFixed, pins, brokenPlaces } = editor;
   const isOff = chosen === null || isFixed;
   const on = (run: (place: NonNullable<typeof chosen>) => void) => () => chosen && run(chosen);
@@ -66,6 +68,7 @@ export function PieceTools({ editor, inHand, isSwapping, onSwap }: PieceToolsPro
         onPress={on((at) => pinOrUnpin(editor, at))}
       />
       <Tool name="Take out" icon={<BinIcon />} isOff={isOff} onPress={on((at) => takeOutOf(editor, at))} />
+      {onDone && <Tool name="Done" icon={<CloseIcon />} onPress={onDone} />}
     </div>
   );
 }
