@@ -15,8 +15,8 @@ const CLOSER_STEPS = 10;
 
 /**
  * The nearest place to a wished one where a held piece breaks no rule: with the turn it is held at where there is any,
- * else with another. Exact to a tenth of a millimetre or so, unless the level is so full of small gaps that the search is
- * given up.
+ * else with another. Where there is any it is found, unless the level is so full of small gaps that the search is given
+ * up; another may be nearer by a twentieth of the way, no more.
  *
  * @param held the piece, taken up
  * @param level the level to look on
@@ -48,37 +48,45 @@ interface Part {
 
 /**
  * Looks at squares of the shelf, those nearest to the wish first. From a square's middle the piece would have to be moved
- * a known way at least before it could stand: a square that ends sooner is let go whole, others are quartered. The first
- * place that will do whose turn comes is the nearest there is.
+ * a known way at least before it could stand: a square that ends sooner is let go whole, others are quartered. A place
+ * that will do is taken once nothing left could be nearer by more than a little.
  */
 function nearestRoom(held: HeldPiece, level: number, wish: Spot, withinMm: number, mostAsked: number): Spot | null {
   const ground = held.ground(level);
   if (!ground) return null;
-  const whole =
-    withinMm < ground.reachMm
-      ? { x: wish.xMm, y: wish.yMm, half: withinMm }
-      : { x: ground.x, y: ground.y, half: ground.reachMm };
   const waiting = new NearestFirst();
   const put = (x: number, y: number, half: number): void => {
-    const nearMm = Math.hypot(Math.max(0, Math.abs(x - wish.xMm) - half), Math.max(0, Math.abs(y - wish.yMm) - half));
-    if (nearMm <= withinMm) waiting.add({ x, y, half, nearMm });
+    const away = Math.hypot(Math.max(0, Math.abs(x - wish.xMm) - half), Math.max(0, Math.abs(y - wish.yMm) - half));
+    if (away > withinMm) return;
+    // All round a pot in the middle of a bare shelf places are equally near: to find the very nearest would be to look
+    // at every one of them.
+    waiting.add({ x, y, half, nearMm: half > 0 ? away : away - littleMm(away) });
   };
-  put(whole.x, whole.y, whole.half);
+  if (withinMm < ground.reachMm) put(wish.xMm, wish.yMm, withinMm);
+  else put(ground.x, ground.y, ground.reachMm);
+  let known: Part | null = null;
   for (let asked = 0; asked < mostAsked; asked++) {
     const part = waiting.take();
-    if (!part) return null;
+    if (!part) break;
     const { x, y, half } = part;
-    if (half === 0) return drawnNearer(held, level, wish, { ...wish, xMm: x, yMm: y });
+    if (half === 0) {
+      known = part;
+      break;
+    }
     const farthest = half * Math.SQRT2;
     const short = held.shortMm({ ...wish, xMm: x, yMm: y }, level, farthest);
     if (short > farthest) continue;
     if (short === 0) put(x, y, 0);
+    if (short === 0 && known === null) known = { ...part, half: 0 };
     if (half <= FINEST_MM) continue;
     const quarter = half / 2;
     for (const dx of [-quarter, quarter]) for (const dy of [-quarter, quarter]) put(x + dx, y + dy, quarter);
   }
-  return null;
+  return known && drawnNearer(held, level, wish, { ...wish, xMm: known.x, yMm: known.y });
 }
+
+/** So much farther than the nearest place is as good as it: nobody wishes a place to the millimetre from across a shelf. */
+const littleMm = (awayMm: number): number => 0.1 + 0.04 * awayMm;
 
 /** Halves the way between a place that will not do and one that does, and rounds to tenths where that will do too. */
 function drawnNearer(held: HeldPiece, level: number, wish: Spot, found: Spot): Spot {
