@@ -15,7 +15,7 @@ export function RestingLine({ editor, isSwapping }: { readonly editor: Editor; r
     const count = here?.pieces.length ?? 0;
     return (
       <p>
-        Level {level + 1}, {piecesWords(count)}.{editor.isFixed || count === 0 ? "" : " Press one, or drag it."}
+        Level {level + 1}, {piecesWords(count)}. {hint(editor, count)}
       </p>
     );
   }
@@ -29,4 +29,10 @@ export function RestingLine({ editor, isSwapping }: { readonly editor: Editor; r
       <Sign kind="breaks">{problem ? bySheetNumbers(problem.message, editor.drawn) : "Breaks a rule"}</Sign>
     </p>
   );
+}
+
+function hint({ isFixed, load, planning }: Editor, count: number): string {
+  if (load.state === "fired" || load.state === "unpacked") return "It has been fired: it stays as it was.";
+  if (planning.running) return "It can be changed once the planning is over.";
+  return isFixed || count === 0 ? "" : "Press one, or drag it.";
 }

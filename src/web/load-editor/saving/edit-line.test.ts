@@ -124,3 +124,10 @@ test("pins follow the pieces as the studio carries them", () => {
   edits.add(pinned, { note: "took out the mug", plan: plan as unknown as LoadPlan, moves });
   expect(edits.state().working?.pins).toEqual([{ level: 0, placement: 0 }]);
 });
+
+test("what she did before a reload and the studio would not do is kept for her too", async () => {
+  const { edits, change, kept } = studio(load);
+  change({ plan: planOf(["bowl", "mug"]) });
+  await edits.takeIn({ ...load, plan: at(20).plan as never });
+  expect([x(edits.state().parted?.mine), edits.state().parted?.theirs]).toEqual([20, kept()]);
+});

@@ -89,6 +89,18 @@ export class EditLine {
     this.#told();
   }
 
+  /**
+   * Takes in what she did before the page was loaded again and the studio would not do, for her to decide about.
+   *
+   * @param mine the load as she would have it
+   */
+  async takeIn(mine: LoadRecord): Promise<void> {
+    const theirs = await this.#ports.read(mine.id);
+    if (theirs && sameValue(theirs.plan, mine.plan)) return;
+    this.#state = { ...this.#state, parted: { mine, theirs } };
+    this.#told();
+  }
+
   /** Lets her own state go, or takes it as decided about. */
   letGo(): void {
     this.#state = { ...this.#state, parted: null };

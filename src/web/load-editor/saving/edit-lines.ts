@@ -3,7 +3,7 @@ import { tell, wordsOf } from "../../parts/index.ts";
 import { showChanged } from "../../studio/cache.ts";
 import { ask, StudioAway, StudioRefusal } from "../../studio/client.ts";
 import { giveCommand } from "../../studio/give-command.ts";
-import { line, TakenBack, tellTakenBack } from "../../studio/sending.ts";
+import { line, onLateRefusal, TakenBack, tellTakenBack } from "../../studio/sending.ts";
 import { EditLine, type EditLinePorts, type EditOutcome } from "./edit-line.ts";
 import { changeLoadInput } from "./load-edit.ts";
 
@@ -41,6 +41,14 @@ const ports: EditLinePorts = {
   },
   refused: (error) => tell(`Not done: ${wordsOf(error)}`),
 };
+
+// Edits given before a reload have nobody left who waits for them; what she did in the last of them is all she did.
+onLateRefusal(({ name, input, before }, error) => {
+  if (name !== "change-load" || !(error instanceof StudioRefusal) || error.code !== "changed-since") return;
+  const { id, plan, pins } = input as Partial<LoadRecord>;
+  const was = id === undefined ? undefined : (before.loads?.[id] as LoadRecord | null | undefined);
+  if (was && plan) void editLineOf(was.id).takeIn({ ...was, plan, pins: pins ?? [] });
+});
 
 const lines = new Map<string, EditLine>();
 
