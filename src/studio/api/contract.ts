@@ -6,6 +6,7 @@ import type { KindName } from "../records/record-kind.ts";
 //
 //   GET  /studio                        StudioCard
 //   GET  /ware /kilns /clayBodies /glazes /loads /firings /notes /photos      every record of the kind
+//   GET  /programmes /calibrations /upkeep /loggers                            these too
 //   GET  /ware/:id  (and the others)    one record
 //   POST /commands/:name                CommandCall → CommandAnswer; one command, undoable
 //   GET  /history?scope=load:l1         HistoryEntry[], the newest first
@@ -51,7 +52,7 @@ export interface CommandAnswer {
 export interface HistoryEntry {
   readonly id: string;
   readonly at: string;
-  /** What it belongs to: "ware", "kilns", "materials", "settings", "loads", "load:ID", "notes" or "photos". Undo goes back within one. */
+  /** What it belongs to: "ware", "kilns", "materials", "settings", "loads", "load:ID", "firings", "firing:ID", "notes" or "photos". Undo goes back within one. */
   readonly scope: string;
   readonly command: string;
   /** In words: "Added 6 espresso cups". */

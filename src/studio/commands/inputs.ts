@@ -13,9 +13,15 @@ export const NewId = Type.Optional(Id("The id it is to have; made where left out
 export const Ids = (description: string) => Type.Array(Id(description), { minItems: 1, maxItems: 20_000 });
 
 /** A command whose parts know one another's types. */
-export const command = <Schema extends TObject>(parts: StudioCommand<Schema>): StudioCommand => ({
-  ...parts,
+export const command = <Schema extends TObject>({ name, schema, ...parts }: StudioCommand<Schema>): StudioCommand => ({
+  name,
+  schema,
   // From here on the schema is only asked at run time: `doCommand` holds every input to it first.
   scope: (value) => parts.scope(value as Static<Schema>),
-  run: (records, value, context) => parts.run(records, value as Static<Schema>, context),
+  ...(parts.beforehand && {
+    beforehand: (records, value) => parts.beforehand?.(records, value as Static<Schema>) ?? nothingToReckon(),
+  }),
+  run: (records, value, context, found) => parts.run(records, value as Static<Schema>, context, found),
 });
+
+const nothingToReckon = async () => () => undefined;
