@@ -26,10 +26,10 @@ afterAll(() => studio.end());
 /** Every route of the contract (src/studio/api/contract.ts), as it is written there. */
 const CONTRACT = [
   "GET /studio",
-  ...[
-    ...["ware", "kilns", "clayBodies", "glazes", "loads", "firings", "notes", "photos"],
-    ...["programmes", "calibrations", "upkeep", "loggers"],
-  ].flatMap((kind) => [`GET /${kind}`, `GET /${kind}/{id}`]),
+  ...["ware", "kilns", "clayBodies", "glazes", "loads", "firings", "notes", "photos"].flatMap((kind) => [
+    `GET /${kind}`,
+    `GET /${kind}/{id}`,
+  ]),
   ...["programmes", "calibrations", "upkeep", "loggers"].flatMap((kind) => [`GET /${kind}`, `GET /${kind}/{id}`]),
   "GET /history",
   "POST /undo",
