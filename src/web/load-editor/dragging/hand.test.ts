@@ -3,7 +3,7 @@ import { readLoadPlan } from "../../../loading/read-load-plan.ts";
 import { readLoadRequest } from "../../../loading/read-load-request.ts";
 import { batch, load, planOf } from "../../loads/testing/example-load.ts";
 import { takeUp } from "./hand.ts";
-import { placeOf, steadyTurn } from "./use-pointer.ts";
+import { placeOf, steadyTurn } from "./under-pointer.ts";
 
 // Two mugs of 86 mm across whose gap is 6 mm: their axes stand at least 92 mm apart.
 const record = load("l1", [batch("mug", { count: 3 })], null);
