@@ -93,7 +93,7 @@ const historyOf = (scope: string) => ({
 });
 
 /** Every scope but those of single loads. */
-const SCOPES = ["ware", "kilns", "materials", "loads", "notes", "photos", "settings"];
+const SCOPES = ["ware", "kilns", "materials", "loads", "firings", "notes", "photos", "settings"];
 const LOADS_LOOKED_AT = 8;
 
 /** What was done anywhere, the newest first; in single loads, only those changed last. Undefined as above. */
