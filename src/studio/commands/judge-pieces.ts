@@ -123,7 +123,7 @@ function judgedInWords(load: LoadRecord, said: readonly Judged[]): string {
   if (said.length !== 1 || first === undefined) return `Judged ${countOf(said.length, "piece")} of ${load.name}`;
   const ware = placementAt(load.plan, first)?.ware ?? "a piece";
   if (first.grade === null) return `Took back what was said of ${ware}`;
-  const why = first.faults?.length ? `: ${first.faults.join(", ")}` : "";
+  const why = first.faults?.length ? `: ${[...new Set(first.faults)].join(", ")}` : "";
   return `${ware[0]?.toUpperCase()}${ware.slice(1)} came out ${first.grade === "second" ? "a second" : first.grade}${why}`;
 }
 
