@@ -1,10 +1,9 @@
-import { edgeDistanceMm, shelfRegion } from "../../kiln/convex-region.ts";
-import { radians } from "../../measures/angle.ts";
 import { BadInput, shown } from "../../measures/bad-input.ts";
 import { type Scene, sceneOf } from "../checker/scene.ts";
 import type { LoadPlan, PlacedPost } from "../load-plan.ts";
 import type { LoadRequest } from "../load-request.ts";
 import { levelAt, wholeTurn } from "./edit-pieces.ts";
+import { firstPosts } from "./first-posts.ts";
 import { baseOf } from "./level-heights.ts";
 import { closePlan, type Edited, type OpenLevel, openPlan } from "./open-plan.ts";
 
@@ -25,7 +24,10 @@ export function setLevelHeight(
   const changed = levelAt(levels, level);
   const thickness = (scene.shelves[level] as Scene["shelves"][number]).kind.thicknessMm;
   const topMm = baseOf(scene.posts, level) + sum(heightsMm) + thickness;
-  changed.posts = changed.posts.map((post) => ({ ...post, heightsMm: [...heightsMm] }));
+  changed.posts =
+    changed.posts.length > 0
+      ? changed.posts.map((post) => ({ ...post, heightsMm: [...heightsMm] }))
+      : firstPosts(request, { ...changed, topMm }, heightsMm);
   lift(levels, [level, ...levelsOn(scene, level)], topMm - changed.topMm);
   return closePlan(request, plan, levels);
 }
@@ -74,14 +76,17 @@ export function addLevel(request: LoadRequest, plan: LoadPlan, { above, shelf, h
   const risesMm = sum(heightsMm) + kindOf(request, shelf).thicknessMm;
   const standing = levelsOn(scene, above);
   const pattern = beneath?.posts ?? levels.find((_, index) => standing.includes(index))?.posts;
-  const posts = pattern?.length ? pattern : usualPosts(request, shelf, heightsMm);
-  lift(levels, standing, risesMm);
-  levels.push({
+  const lies = {
     shelf,
     topMm: (beneath?.topMm ?? 0) + risesMm,
     xMm: beneath?.xMm ?? 0,
     yMm: beneath?.yMm ?? 0,
     turnDeg: beneath?.turnDeg ?? 0,
+  };
+  const posts = pattern?.length ? pattern : firstPosts(request, lies, heightsMm);
+  lift(levels, standing, risesMm);
+  levels.push({
+    ...lies,
     posts: posts.map(({ xMm, yMm, turnDeg }) => ({ xMm, yMm, turnDeg, heightsMm: [...heightsMm] })),
     pieces: [],
   });
@@ -157,27 +162,6 @@ function levelsOn({ posts, shelves }: Scene, level: number | null): number[] {
     }
   }
   return [...on];
-}
-
-// How far out the first posts stand, as a share of the way to the edge, and in which directions: a half shelf's body lies
-// to one side. Common practice, no source.
-const POSTS_OUT = 0.78;
-const AROUND_DEG = [0, 120, 240];
-const ON_A_HALF_DEG = [20, 90, 160];
-
-/** Three posts well inside a shelf: a beginning, to be moved. */
-function usualPosts(request: LoadRequest, shelf: string, heightsMm: readonly number[]): PlacedPost[] {
-  const kind = kindOf(request, shelf);
-  const region = shelfRegion(kind);
-  return (kind.shape === "half-disc" ? ON_A_HALF_DEG : AROUND_DEG).map((turnDeg) => {
-    const away = POSTS_OUT * edgeDistanceMm(region, turnDeg);
-    return {
-      xMm: Math.round(away * Math.cos(radians(turnDeg))),
-      yMm: Math.round(away * Math.sin(radians(turnDeg))),
-      turnDeg,
-      heightsMm: [...heightsMm],
-    };
-  });
 }
 
 function kindOf(request: LoadRequest, name: string): LoadRequest["furniture"]["shelves"][number] {

@@ -161,6 +161,14 @@ describe("editing a plan", () => {
   });
 });
 
+test("the planner's bound outlives an edit of pieces and none of shelves, its other figures neither", () => {
+  const before = { ...plan, figures: { ...plan.figures, valueBound: 123, seconds: 9 } };
+  const { figures } = takeOut(request, before, { level: 0, placement: 0 }).plan;
+  expect(figures.valueBound).toBe(123);
+  expect(figures).not.toHaveProperty("seconds");
+  expect(removeLevel(request, before, 0).plan.figures).not.toHaveProperty("valueBound");
+});
+
 describe("the answer while a piece is held", () => {
   test("says what the checker says of the plan with the piece set down there, and the same distances", () => {
     fc.assert(

@@ -51,7 +51,7 @@ export const TAKEN_OUT = "taken out by hand";
 
 /**
  * Makes a plan of open levels: levels from the floor up, what is left counted anew, and the planner's figures let go,
- * since they were of another plan.
+ * since they were of another plan; its bound stays as long as shelves and posts do, for it knows no others.
  *
  * @param request what waits, to count what is left
  * @param before the plan it was opened from, for the reasons of what stayed out already
@@ -70,7 +70,7 @@ export function closePlan(request: LoadRequest, before: LoadPlan, levels: readon
     left: [],
     figures: {},
   };
-  return { plan: { ...plan, left: leftOf(request, before, plan), figures: figuresOf(request, plan) }, moves };
+  return { plan: { ...plan, left: leftOf(request, before, plan), figures: figuresOf(request, before, plan) }, moves };
 }
 
 /** What of the request stands nowhere in a plan, by kind. */
@@ -90,12 +90,19 @@ function leftOf(request: LoadRequest, before: LoadPlan, plan: LoadPlan): LoadPla
   });
 }
 
-function figuresOf(request: LoadRequest, plan: LoadPlan): LoadPlan["figures"] {
+/** What can be said of any plan; of the planner's own figures only its bound, as long as it holds. */
+function figuresOf(request: LoadRequest, before: LoadPlan, plan: LoadPlan): LoadPlan["figures"] {
   const values = new Map(request.ware.map(({ name, value }) => [name, value]));
   const placed = plan.levels.flatMap(({ placements }) => placements);
   return {
     value: placed.reduce((sum, { ware }) => sum + (values.get(ware) ?? 0), 0),
     pieces: placed.length,
     waiting: request.ware.reduce((sum, { count }) => sum + count, 0),
+    ...(before.figures.valueBound !== undefined && furnitureOf(before) === furnitureOf(plan)
+      ? { valueBound: before.figures.valueBound }
+      : {}),
   };
 }
+
+const furnitureOf = ({ levels }: LoadPlan): string =>
+  JSON.stringify(levels.map(({ placements: _, ...furniture }) => furniture));
