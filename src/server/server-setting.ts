@@ -1,5 +1,6 @@
 import type { StudioStore } from "../studio/records/store.ts";
 import type { Passphrase } from "./guarding/passphrase.ts";
+import type { MqttWish } from "./readings/mqtt-message.ts";
 import type { Certificate } from "./running/certificate.ts";
 
 /** What a server of one studio is made with. */
@@ -25,4 +26,10 @@ export interface ServerSetting {
   readonly newId: () => string;
   /** Faults of Wareboard's own are written here. */
   readonly complain: (error: Error) => void;
+  /** A broker to listen to temperatures at; none where left out. */
+  readonly mqtt?: MqttWish | null;
+  /** What she should know, in words: a broker is away, a notice could not be sent. Nobody is told where left out. */
+  readonly say?: (words: string) => void;
+  /** The hour of the day in the studio, 0 to 23; by this machine's clock where left out. */
+  readonly hourOf?: (ms: number) => number;
 }

@@ -1,4 +1,5 @@
 import type { CommandAnswer, StudioEvent } from "../studio/api/contract.ts";
+import type { StudioNotice } from "../studio/api/notices-contract.ts";
 import { KIND_NAMES, type KindName } from "../studio/records/record-kind.ts";
 
 /** Ids by kind. */
@@ -28,6 +29,11 @@ export class StudioNews {
   replaced(...ids: readonly StudioIds[]): void {
     const changed = KIND_NAMES.map((kind) => [kind, [...new Set(ids.flatMap((each) => each[kind]))]] as const);
     this.#tell({ entryId: "", changed: Object.fromEntries(changed), settingsChanged: true });
+  }
+
+  /** Something is to be told to her. Nothing was changed by it. */
+  noticed(notice: StudioNotice): void {
+    this.#tell({ entryId: `notice-${notice.id}`, changed: {}, settingsChanged: false, notice });
   }
 
   #tell(event: StudioEvent): void {

@@ -15,8 +15,10 @@ import { Door } from "./guarding/door.ts";
 import { answerOwnHosts } from "./guarding/own-hosts.ts";
 import { refuseOtherSites } from "./guarding/same-site.ts";
 import { isThisMachine } from "./guarding/this-machine.ts";
+import { Notices } from "./notices/notices.ts";
 import { planAndKeep } from "./planning/do-plan-job.ts";
 import { PlanJobs } from "./planning/plan-jobs.ts";
+import { MqttFeed } from "./readings/mqtt-feed.ts";
 import { Readings } from "./readings/readings.ts";
 import { archiveRoutes } from "./routes/archive.ts";
 import { backupRoutes } from "./routes/backups.ts";
@@ -26,6 +28,7 @@ import { eventRoutes } from "./routes/events.ts";
 import { firingReadingRoutes } from "./routes/firing-readings.ts";
 import { historyRoutes } from "./routes/history.ts";
 import { loggerRoute } from "./routes/loggers.ts";
+import { mailRoutes } from "./routes/mail.ts";
 import { describeRoutes, openApiRoute } from "./routes/openapi.ts";
 import { pictureRoute } from "./routes/photo-pictures.ts";
 import { photoRoute } from "./routes/photos.ts";
@@ -50,7 +53,9 @@ const FIRST_PAGE_MS = 1500;
 /** The server of one studio, not yet listening. */
 export async function studioServer(setting: ServerSetting): Promise<FastifyInstance> {
   const studio = new Studio(setting);
+  const say = setting.say ?? (() => {});
   const readings = new Readings(studio);
+  const notices = new Notices(studio, { ...setting, say });
   const streams = new EventStreams();
   const door = new Door(setting);
   const threads = new ReadyThreads({ "plan-worker": usualWorkers(), "bound-worker": 1 });
@@ -98,6 +103,7 @@ export async function studioServer(setting: ServerSetting): Promise<FastifyInsta
       await api.register(loggerRoute(studio));
       await api.register(readingRoutes(studio, readings.loggers, readings.feed));
       await api.register(firingReadingRoutes(studio, readings.keeper));
+      await api.register(mailRoutes(studio, notices.sender));
       await api.register(eventRoutes(studio, streams));
       openApiRoute(api);
     },
@@ -105,13 +111,17 @@ export async function studioServer(setting: ServerSetting): Promise<FastifyInsta
   );
   await handOutFiles(app, setting.webFolder);
   closeUnusedLines(app);
+  const { mqtt: wish = null } = setting;
+  const mqtt = wish === null ? null : new MqttFeed({ ...setting, ...readings, wish, say });
   app.addHook("onListen", async () => {
     setTimeout(() => threads.makeReady(), FIRST_PAGE_MS).unref();
   });
   app.addHook("preClose", async () => {
     await jobs.close();
     await threads.end();
+    await mqtt?.close();
     await readings.close();
+    await notices.close();
     streams.endAll();
   });
   await app.ready();

@@ -85,6 +85,21 @@ export const StudioEventShape = shapeOf<StudioEvent>(
     entryId: Text("The history's entry; empty where the whole studio was replaced."),
     changed: whole(Object.fromEntries(KIND_NAMES.map((kind) => [kind, Type.Optional(Type.Array(Text("An id.")))]))),
     settingsChanged: Type.Boolean(),
+    notice: Type.Optional(
+      whole(
+        {
+          id: Text("The notice."),
+          firingId: Text("The firing it is about."),
+          firingName: Text("What that is called."),
+          kind: Text("The kind of fault, or of moment to look."),
+          since: Text("When it began."),
+          until: Type.Union([Text("When it was over."), Type.Null()]),
+          message: Text("In words."),
+          isDanger: Type.Boolean({ description: "Whether the kiln may be hotter than it should be." }),
+        },
+        "Something to be told to her now.",
+      ),
+    ),
   }),
 );
 

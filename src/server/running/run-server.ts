@@ -6,6 +6,7 @@ import { BadInput } from "../../measures/bad-input.ts";
 import { openStore } from "../../store/open-store.ts";
 import { LOOPBACK_HOSTS } from "../guarding/own-hosts.ts";
 import { hashPassphrase } from "../guarding/passphrase.ts";
+import type { MqttWish } from "../readings/mqtt-message.ts";
 import { studioServer } from "../studio-server.ts";
 import { type Certificate, certificateHosts, checkCertificate } from "./certificate.ts";
 import { keepDailyBackups } from "./daily-backup.ts";
@@ -23,7 +24,11 @@ export interface RunWish {
   readonly passphrase: string | null;
   /** Encrypts the connection; null for plain HTTP. */
   readonly certificate: Certificate | null;
+  /** A broker to listen to temperatures at. */
+  readonly mqtt?: MqttWish | null;
   readonly complain: (error: Error) => void;
+  /** Told what she should know while it runs, in words. */
+  readonly say?: (words: string) => void;
 }
 
 /** A server that runs. */
@@ -74,6 +79,8 @@ export async function runServer(wish: RunWish): Promise<RunningServer> {
       now,
       newId: () => randomUUID(),
       complain,
+      mqtt: wish.mqtt ?? null,
+      ...(wish.say === undefined ? {} : { say: wish.say }),
     });
     await listen(app, port, homeNetwork ? "0.0.0.0" : "127.0.0.1");
     port = (app.server.address() as { port: number }).port;

@@ -80,6 +80,13 @@ const DONE: Readonly<Record<string, Done>> = {
   },
   "copy-load": { scope: "loads", input: { id: "load-1", name: "another way" } },
   "remove-load": { scope: "loads", input: { id: "load-2" } },
+  "note-notices": {
+    scope: "notices:firing-1",
+    input: {
+      id: "firing-1",
+      notices: [{ id: "notice-1", kind: "silence", since: sample.MOMENT, until: null, message: "Nothing came." }],
+    },
+  },
   "add-note": { scope: "notes", input: { aboutKind: "ware", aboutId: "ware-1", text: "thin rim" } },
   "change-note": { scope: "notes", input: { id: "note-1", text: "thin rim" } },
   "remove-note": { scope: "notes", input: { id: "note-1" } },

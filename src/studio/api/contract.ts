@@ -1,6 +1,7 @@
 import type { LoadPlan } from "../../loading/load-plan.ts";
 import type { RecordOf } from "../records/all-kinds.ts";
 import type { KindName } from "../records/record-kind.ts";
+import type { StudioNotice } from "./notices-contract.ts";
 
 // What the server and the browser say to each other, beyond the records themselves. Every path is under /api.
 //
@@ -19,6 +20,7 @@ import type { KindName } from "../records/record-kind.ts";
 //   GET  /backups; POST /backups; POST /backups/:name/restore
 //   POST /begin                         { with: "demo" | "empty" }
 //   GET  /events                        streams StudioEvent
+//   Readings and notices: readings-contract.ts and notices-contract.ts beside this file.
 //   GET  /session; POST /session { passphrase }; DELETE /session
 
 /** The studio at a glance. */
@@ -85,6 +87,8 @@ export interface StudioEvent {
   readonly entryId: string;
   readonly changed: { readonly [Kind in KindName]?: readonly string[] };
   readonly settingsChanged: boolean;
+  /** Something to be told to her now, wherever she is in the application. */
+  readonly notice?: StudioNotice;
 }
 
 /** Every error of the server: BadInput's own fields. */

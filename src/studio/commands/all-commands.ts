@@ -7,6 +7,7 @@ import { LEARN_COMMANDS } from "./learn-commands.ts";
 import { LOAD_COMMANDS } from "./load-commands.ts";
 import { MATERIAL_COMMANDS } from "./material-commands.ts";
 import { NOTE_AND_PHOTO_COMMANDS } from "./note-and-photo-commands.ts";
+import { NOTICE_COMMANDS } from "./notice-commands.ts";
 import { PROGRAMME_COMMANDS } from "./programme-commands.ts";
 import { SETTINGS_COMMANDS } from "./settings-commands.ts";
 import { unpackLoad } from "./unpack-load.ts";
@@ -24,6 +25,7 @@ export const ALL_COMMANDS: ReadonlyMap<string, StudioCommand> = new Map(
     ...FIRING_COMMANDS,
     ...FIRING_COURSE_COMMANDS,
     judgePieces,
+    ...NOTICE_COMMANDS,
     ...PROGRAMME_COMMANDS,
     ...LEARN_COMMANDS,
     ...UPKEEP_COMMANDS,
