@@ -6,6 +6,7 @@ import { canOpenBrowser, openBrowser } from "../server/running/open-browser.ts";
 import type { RunningServer } from "../server/running/run-server.ts";
 import { type Command, type CommandCall, type ExitCode, printJson, printLines } from "./command.ts";
 import { readTextFile } from "./files.ts";
+import { mqttOption } from "./mqtt-option.ts";
 import { numberOption } from "./options.ts";
 
 const USUAL_PORT = 7420;
@@ -23,6 +24,9 @@ export const serve: Command = {
     certificate: { type: "string" },
     "certificate-key": { type: "string" },
     store: { type: "string" },
+    mqtt: { type: "string" },
+    "mqtt-topic": { type: "string" },
+    "mqtt-unit": { type: "string" },
     "no-open": { type: "boolean" },
   },
   optionHelp: {
@@ -33,12 +37,17 @@ export const serve: Command = {
     certificate: "a certificate (PEM) for this machine, to encrypt the connection; a phone then works offline too",
     "certificate-key": "the certificate's private key (PEM)",
     store: "keep the records in this PostgreSQL database (postgres://…) instead of a file",
+    mqtt: "listen to temperatures at this MQTT broker (mqtt://host:1883, or mqtts://…; its name and password before an @; or set WAREBOARD_MQTT)",
+    "mqtt-topic":
+      "the topic they come on: TOPIC/NAME of a logger added under Kilns, or a topic with + for the name (studio/kiln)",
+    "mqtt-unit": "the unit of a bare number there, C or F (C)",
     "no-open": "do not open the browser",
   },
   examples: [
     "wareboard serve",
     "wareboard serve --port 8000 --data ~/pots",
     "wareboard serve --home-network --passphrase-file passphrase.txt",
+    "wareboard serve --mqtt mqtt://localhost --mqtt-topic studio/kiln",
   ],
   run: async (call): Promise<ExitCode> => {
     // Whatever is written from here on is hers alone to read.
@@ -54,6 +63,8 @@ export const serve: Command = {
       homeNetwork: call.options["home-network"] === true,
       passphrase: passphraseOption(call),
       certificate: certificateOption(call),
+      mqtt: mqttOption(call),
+      say: (words) => process.stderr.write(`  ${words}\n`),
       complain: (error) => process.stderr.write(`${error.stack ?? error.message}\n`),
     });
     if (call.json) printJson({ address: running.address, homeAddresses: running.homeAddresses, dataFolder });
