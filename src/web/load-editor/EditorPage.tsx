@@ -36,7 +36,12 @@ export function EditorPage({ load: kept }: { readonly load: LoadRecord }) {
   const svg = useRef<SVGSVGElement>(null);
   const box = useRef<HTMLDivElement>(null);
   useTop(box);
-  const [panel, setPanel] = useState<PanelName>("waiting");
+  const [panel, showPanel] = useState<PanelName>("waiting");
+  const setPanel = (to: PanelName): void => {
+    // Among the shelves pieces are not moved: none is chosen.
+    if (to === "shelves") editor.choose(null);
+    showPanel(to);
+  };
   const [isSwapping, setSwapping] = useState(false);
   const [isSheetOpen, setSheetOpen] = useState(false);
   const isNarrow = useNarrow();
@@ -70,7 +75,11 @@ export function EditorPage({ load: kept }: { readonly load: LoadRecord }) {
     />
   );
   const line = (
-    <LiveLine inHand={inHand} units={editor.units} resting={<RestingLine editor={editor} isSwapping={isSwapping} />} />
+    <LiveLine
+      inHand={inHand}
+      units={editor.units}
+      resting={<RestingLine editor={editor} isSwapping={isSwapping} isFurniture={isFurniture} />}
+    />
   );
   const tools = (
     <PieceTools
@@ -107,7 +116,7 @@ export function EditorPage({ load: kept }: { readonly load: LoadRecord }) {
             <div className={styles.plan}>{drawing}</div>
             <div className={styles.under}>
               {line}
-              {tools}
+              {!isFurniture && tools}
             </div>
             <div className={styles.elevation}>
               <KilnElevation

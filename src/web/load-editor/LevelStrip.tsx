@@ -17,7 +17,6 @@ export function LevelStrip({ editor, over }: { readonly editor: Editor; readonly
           data-drop-level={index}
           data-over={typeof over === "object" && over?.level === index ? "" : undefined}
           aria-current={index === level ? "true" : undefined}
-          aria-label={`Level ${number}, ${piecesWords(pieces.length)}${brokenLevels.has(index) ? ", a rule is broken" : ""}`}
           onClick={() => editor.goTo(index)}
         >
           <span>Level {number}</span>
@@ -25,6 +24,7 @@ export function LevelStrip({ editor, over }: { readonly editor: Editor; readonly
             {brokenLevels.has(index) && (
               <span className={styles.broken}>
                 <NoIcon size={16} />
+                <span className="heard">A rule is broken. </span>
               </span>
             )}
             {piecesWords(pieces.length)}

@@ -11,7 +11,8 @@ import type { ShelvesPanelProps } from "./ShelvesPanel.tsx";
 /** A new level: which shelf, on which posts, over which level. */
 export function AddLevel({ request, plan, level, onLevel, onEdit }: ShelvesPanelProps) {
   const { lengthUnits } = useSettings();
-  const [isOpen, setOpen] = useState(plan.levels.length === 0);
+  const [wantsOne, setOpen] = useState(false);
+  const isOpen = wantsOne || plan.levels.length === 0;
   const shelves = shelvesLeft(request, plan);
   const stacks = stacksLeft(request, plan);
   const [wanted, setWanted] = useState({ shelf: "", stack: "", above: "" });

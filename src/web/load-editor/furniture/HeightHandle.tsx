@@ -12,6 +12,7 @@ import { holdingWords, stackWords } from "./furniture-words.ts";
 import styles from "./Handles.module.css";
 import { newBreaks } from "./new-breaks.ts";
 import { useHandle } from "./use-handle.ts";
+import { useLastly } from "./use-lastly.ts";
 import { useThrottled } from "./use-throttled.ts";
 
 export interface HeightHandleProps {
@@ -53,6 +54,7 @@ export function HeightHandle({ request, plan, level, frame, onEdit }: HeightHand
     const how = to.topMm > topMm ? "raised" : "lowered";
     onEdit(setLevelHeight(request, plan, level, to.heightsMm), `${how} level ${level + 1}`);
   };
+  useLastly(() => held && setDown());
   const grip = useHandle({
     x,
     y: -topMm,

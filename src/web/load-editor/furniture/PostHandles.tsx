@@ -18,6 +18,7 @@ import styles from "./Handles.module.css";
 import { newBreaks } from "./new-breaks.ts";
 import { postsAlone } from "./posts-alone.ts";
 import { useHandle } from "./use-handle.ts";
+import { useLastly } from "./use-lastly.ts";
 import { useThrottled } from "./use-throttled.ts";
 
 export interface PostHandlesProps {
@@ -89,6 +90,7 @@ function PostHandle(props: PostHandleProps) {
     if (!at || (tenth(at.x) === tenth(props.x) && tenth(at.y) === tenth(props.y))) return;
     onEdit(edited(at), isAlone ? `moved post ${post + 1} under level ${level + 1}` : "moved a column of posts");
   };
+  useLastly(() => held && setDown());
   const grip = useHandle({
     x,
     y: -y,
@@ -121,7 +123,7 @@ function PostHandle(props: PostHandleProps) {
       tabIndex={0}
       className={styles.handle}
       data-answer={held ? (worst ? "breaks" : "keeps") : undefined}
-      aria-label={`Post ${post + 1} under level ${level + 1}, ${whereWords(x, y, lengthUnits)}. Arrow keys move it`}
+      aria-label={`Post ${post + 1} under level ${level + 1}, ${whereWords(x, y, lengthUnits)}. ${held ? holdingWords(breaks.answer) : "Arrow keys move it"}`}
       transform={`translate(${x} ${-y})`}
       onKeyDown={pressed}
       onBlur={() => held && setDown()}
