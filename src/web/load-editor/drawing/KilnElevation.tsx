@@ -1,11 +1,12 @@
 import { memo, type ReactNode, useMemo } from "react";
 import type { LoadPlan } from "../../../loading/load-plan.ts";
 import type { LoadRequest } from "../../../loading/load-request.ts";
-import type { SheetLevel } from "../../../sheets/sheet-load.ts";
+import type { SheetLevel, SheetLoad } from "../../../sheets/sheet-load.ts";
 import { type Place, placeKey } from "../../../studio/loads/places.ts";
 import base from "../../kilns/drawing/Drawing.module.css";
 import type { Frame } from "../../kilns/drawing/frame.ts";
 import { CutWalls, FittingFromFront } from "../../kilns/drawing/SideDrawing.tsx";
+import { levelsAtHeightOf } from "./beside.ts";
 import { drawnLoad } from "./drawn-load.ts";
 import { kindSigns } from "./kind-signs.ts";
 import { levelFrame } from "./level-frame.ts";
@@ -35,8 +36,9 @@ export const KilnElevation = memo(function KilnElevation(props: KilnElevationPro
   const signs = useMemo(() => kindSigns(request.ware), [request]);
   const chosen = useMemo(() => new Set(marked.map(placeKey)), [marked]);
   const { kiln } = request;
+  // Of half shelves at one height the chosen one shows.
+  const chosenLast = [...load.levels].sort((a, b) => Number(a.index === chosenLevel) - Number(b.index === chosenLevel));
   const plain = { name: kiln.name, chamber: kiln.chamber };
-  // Seen from below upward, a level's pieces stand before the posts behind them.
   return (
     <svg
       className={base.drawing}
@@ -56,7 +58,7 @@ export const KilnElevation = memo(function KilnElevation(props: KilnElevationPro
       {load.scene.posts.map((post) => (
         <PostFromSide key={post.name} post={post} />
       ))}
-      {load.levels.map((level) => (
+      {chosenLast.map((level) => (
         <g key={level.index} data-drop-level={level.index}>
           <PiecesFromSide level={level} signs={signs} chosen={chosen} />
           <ShelfFromSide shelf={level.shelf} isChosen={level.index === chosenLevel} />
@@ -69,6 +71,7 @@ export const KilnElevation = memo(function KilnElevation(props: KilnElevationPro
         <LevelNumber
           key={level.index}
           level={level}
+          along={levelsAtHeightOf(load, level).findLastIndex(({ index }) => index === level.index)}
           frame={frame}
           isChosen={level.index === chosenLevel}
           isBroken={broken?.has(level.index) ?? false}
@@ -82,7 +85,7 @@ export const KilnElevation = memo(function KilnElevation(props: KilnElevationPro
             frame={frame}
             isChosen={level.index === chosenLevel}
             isBroken={broken?.has(level.index) ?? false}
-            onPress={() => onPress(level.index)}
+            onPress={() => onPress(pressedLevel(load, level, chosenLevel))}
           />
         ))}
       {children}
@@ -94,6 +97,13 @@ export const KilnElevation = memo(function KilnElevation(props: KilnElevationPro
 export function elevationBox({ reachX, depthMm, wall, letter }: Frame): string {
   const side = reachX + wall + letter * 1.9;
   return `${-side} ${-(depthMm + wall + letter * 0.4)} ${2 * side} ${depthMm + 2 * wall + letter * 0.8}`;
+}
+
+/** Half shelves at one height look like one from the side: pressed again, it is the other that is meant. */
+function pressedLevel(load: SheetLoad, level: SheetLevel, chosen: number | null): number {
+  const alike = levelsAtHeightOf(load, level);
+  const at = alike.findIndex(({ index }) => index === chosen);
+  return at < 0 ? level.index : (alike[(at + 1) % alike.length] ?? level).index;
 }
 
 interface Row {
@@ -117,9 +127,11 @@ interface LevelProps {
   readonly isBroken: boolean;
 }
 
-function LevelNumber({ level, frame, isChosen, isBroken }: LevelProps) {
+function LevelNumber({ level, along, frame, isChosen, isBroken }: LevelProps & { readonly along: number }) {
   const { letter, reachX, wall } = frame;
-  const [x, y] = [-(reachX + wall + letter * 0.95), -(level.shelf.topMm + letter * 0.4)];
+  // Those at one height stand side by side.
+  const x = -(reachX + wall + letter * (0.75 + 0.95 * along));
+  const y = -(level.shelf.topMm + letter * 0.4);
   return (
     <>
       <text

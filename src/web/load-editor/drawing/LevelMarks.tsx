@@ -4,6 +4,7 @@ import { looksIn, type NumberedPiece, type SheetLevel, type SheetLoad } from "..
 import { placeKey } from "../../../studio/loads/places.ts";
 import type { Frame } from "../../kilns/drawing/frame.ts";
 import { FittingFromAbove, Hours, Walls } from "../../kilns/drawing/PlanDrawing.tsx";
+import { levelsBeside } from "./beside.ts";
 import type { KindSign } from "./kind-signs.ts";
 import { signName } from "./kind-signs.ts";
 import styles from "./Marks.module.css";
@@ -25,6 +26,7 @@ export const LevelGround = memo(function LevelGround({ load, level, frame, witho
   return (
     <>
       <Walls kiln={plain} frame={frame} />
+      {level && levelsBeside(load, level).map((other) => <BesideIt key={other.index} level={other} over={level} />)}
       {level && <Mark node={regionMark(level.shelf.region, PLAN, {})} name={styles.shelf} />}
       {!withoutPosts &&
         level?.postsUnder.map((post) => (
@@ -49,6 +51,28 @@ export const LevelGround = memo(function LevelGround({ load, level, frame, witho
     </>
   );
 });
+
+/** A shelf beside this one, and what of it stands as high as this level does: faint, for it is seen and kept clear of. */
+function BesideIt({ level, over }: { readonly level: SheetLevel; readonly over: SheetLevel }) {
+  const [from, to] = [over.shelf.topMm, over.shelf.topMm + over.clearMm];
+  return (
+    <g className={styles.beside}>
+      <Mark node={regionMark(level.shelf.region, PLAN, {})} name={styles.shelf} />
+      {level.pieces
+        .filter(({ piece }) => piece.solid.topMm > from && piece.solid.bottomMm < to)
+        .flatMap(({ piece }) =>
+          piece.solid.parts.map((part, i) => (
+            <Mark
+              // biome-ignore lint/suspicious/noArrayIndexKey: a solid's parts have no names and never change places
+              key={`${piece.placement} ${i}`}
+              node={uprightMark(part, PLAN, {})}
+              name={styles.besidePiece}
+            />
+          )),
+        )}
+    </g>
+  );
+}
 
 /** A piece's sign, of those given to a load's glazes. */
 export const signOf = (signs: ReadonlyMap<string, KindSign>, { piece }: NumberedPiece): KindSign | undefined =>
