@@ -1,5 +1,6 @@
-import { backUp, listBackups } from "../../store/backups.ts";
+import { listBackups } from "../../store/backups.ts";
 import type { StudioStore } from "../../studio/records/store.ts";
+import { backUpInThread } from "./back-up-in-thread.ts";
 import { backupFolder } from "./data-folder.ts";
 
 const DAY_MS = 24 * 60 * 60_000;
@@ -11,12 +12,21 @@ export interface DailyBackup {
   readonly stop: () => Promise<void>;
 }
 
-/** Writes a backup where the newest is older than a day. An empty studio has nothing to save. */
-export async function backUpIfDue(store: StudioStore, dataFolder: string, now: string): Promise<string | null> {
+/**
+ * Writes a backup where the newest is older than a day. An empty studio has nothing to save.
+ *
+ * @param place the store's file, or its connection string
+ */
+export async function backUpIfDue(
+  store: StudioStore,
+  place: string,
+  dataFolder: string,
+  now: string,
+): Promise<string | null> {
   const newest = listBackups(backupFolder(dataFolder)).find(({ beforeRestore }) => !beforeRestore);
   if (newest && Date.parse(now) - Date.parse(newest.madeAt) < DAY_MS) return null;
   if (await store.read((records) => records.isEmpty())) return null;
-  return backUp(store, backupFolder(dataFolder), now);
+  return backUpInThread({ place, folder: backupFolder(dataFolder), now });
 }
 
 /**
@@ -26,13 +36,14 @@ export async function backUpIfDue(store: StudioStore, dataFolder: string, now: s
  */
 export function keepDailyBackups(
   store: StudioStore,
+  place: string,
   dataFolder: string,
   now: () => string,
   complain: (error: Error) => void,
 ): DailyBackup {
   let under: Promise<unknown> = Promise.resolve();
   const look = (): void => {
-    under = under.then(() => backUpIfDue(store, dataFolder, now())).catch(complain);
+    under = under.then(() => backUpIfDue(store, place, dataFolder, now())).catch(complain);
   };
   look();
   const timer = setInterval(look, LOOK_MS);

@@ -71,7 +71,7 @@ test("a backup is due where the newest is older than a day, and never of an empt
   const data = join(folder, "backups");
   prepareDataFolder(data);
   const store = await openSqliteStore(storeFile(data));
-  const dueAt = (now: string) => backUpIfDue(store, data, now);
+  const dueAt = (now: string) => backUpIfDue(store, storeFile(data), data, now);
   expect(await dueAt("2026-11-25T09:00:00.000Z")).toBeNull();
   await store.write((records) => records.notes.add(note()));
   expect(await dueAt("2026-11-25T09:00:00.000Z")).not.toBeNull();

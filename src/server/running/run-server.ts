@@ -56,7 +56,8 @@ export async function runServer(wish: RunWish): Promise<RunningServer> {
   prepareDataFolder(dataFolder);
   const key = serverKey(dataFolder);
   const passphrase = wish.passphrase === null ? null : await hashPassphrase(wish.passphrase, key);
-  const store = await openStore(wish.storePlace ?? storeFile(dataFolder));
+  const place = wish.storePlace ?? storeFile(dataFolder);
+  const store = await openStore(place);
   const now = (): string => new Date().toISOString();
   let port = wish.port;
   const homeAddresses = (): string[] =>
@@ -84,7 +85,7 @@ export async function runServer(wish: RunWish): Promise<RunningServer> {
     });
     await listen(app, port, homeNetwork ? "0.0.0.0" : "127.0.0.1");
     port = (app.server.address() as { port: number }).port;
-    const backups = keepDailyBackups(store, dataFolder, now, complain);
+    const backups = keepDailyBackups(store, place, dataFolder, now, complain);
     return {
       address: `${scheme}://localhost:${port}`,
       homeAddresses: homeAddresses(),
