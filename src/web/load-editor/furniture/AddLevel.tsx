@@ -6,7 +6,7 @@ import { AddIcon, Button, ChoiceField } from "../../parts/index.ts";
 import { useSettings } from "../../studio/hooks.ts";
 import { shelvesLeft, stackKey, stacksLeft, stackWords } from "./furniture-words.ts";
 import styles from "./Shelves.module.css";
-import type { ShelvesPanelProps } from "./ShelvesPanel.tsx";
+import type { ShelvesPanelProps } from "./shelves-props.ts";
 
 /** A new level: which shelf, on which posts, over which level. */
 export function AddLevel({ request, plan, level, onLevel, onEdit }: ShelvesPanelProps) {

@@ -1,7 +1,4 @@
 import { removeLevel } from "../../../loading/editing/edit-levels.ts";
-import type { Edited } from "../../../loading/editing/open-plan.ts";
-import type { LoadPlan } from "../../../loading/load-plan.ts";
-import type { LoadRequest } from "../../../loading/load-request.ts";
 import { BinIcon, Button, LengthText } from "../../parts/index.ts";
 import { useSettings } from "../../studio/hooks.ts";
 import { piecesWords } from "../words/place-words.ts";
@@ -9,14 +6,7 @@ import { AddLevel } from "./AddLevel.tsx";
 import { postsWords } from "./furniture-words.ts";
 import { LevelFields } from "./LevelFields.tsx";
 import styles from "./Shelves.module.css";
-
-export interface ShelvesPanelProps {
-  readonly request: LoadRequest;
-  readonly plan: LoadPlan;
-  readonly level: number;
-  readonly onLevel: (level: number) => void;
-  readonly onEdit: (edited: Edited, note: string) => void;
-}
+import type { ShelvesPanelProps } from "./shelves-props.ts";
 
 /** Shelves and posts by hand: the levels as they lie in the kiln, the highest on top; the chosen one can be changed. */
 export function ShelvesPanel({ request, plan, level: chosen, onLevel, onEdit }: ShelvesPanelProps) {
