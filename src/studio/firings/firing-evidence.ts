@@ -1,4 +1,5 @@
 import type { FiringEvidence } from "../../firing/calibration/evidence.ts";
+import type { Curve } from "../../firing/heat-work/curve.ts";
 import { readLoadPlan } from "../../loading/read-load-plan.ts";
 import { readLoadRequest } from "../../loading/read-load-request.ts";
 import { BadInput } from "../../measures/bad-input.ts";
@@ -58,7 +59,7 @@ export function meteredKWh({ meterReadings }: Pick<FiringRecord, "meterReadings"
 }
 
 /** Readings as a log: the mean of each minute, minutes counted from the first. */
-export function byTheMinute(readings: readonly Reading[]): { beginsAt: string; minutes: number[]; tempC: number[] } {
+export function byTheMinute(readings: readonly Reading[]): Curve & { readonly beginsAt: string } {
   const [first] = readings;
   const beginsAt = first?.at ?? "";
   const minutes: number[] = [];
@@ -81,7 +82,7 @@ export function byTheMinute(readings: readonly Reading[]): { beginsAt: string; m
     count += 1;
   }
   close();
-  return { beginsAt, minutes, tempC };
+  return { beginsAt, minutes: Float64Array.from(minutes), tempC: Float64Array.from(tempC) };
 }
 
 const refusal = (firing: FiringRecord, found: string, expected: string): BadInput =>
