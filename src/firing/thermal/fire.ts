@@ -43,6 +43,10 @@ export interface FireOptions {
   readonly fixedStepS?: number;
   /** Cooling is followed down to here. */
   readonly coolToC: number;
+  /** A kiln of this network that is hot already, to go on from in place of `startC`; it is stepped on. */
+  readonly solver?: HeatSolver;
+  /** How large a step's error may be, kelvin; a quarter unless told. */
+  readonly stepErrorK?: number;
 }
 
 const STEP_ERROR_K = 0.25;
@@ -61,8 +65,10 @@ const BEHIND_C = 8;
  * and `trouble` says why.
  */
 export function fire(kiln: KilnNetwork, programme: Programme, options: FireOptions): SimulatedFiring {
-  const solver = new HeatSolver(kiln.network, options.startC);
+  const solver = options.solver ?? new HeatSolver(kiln.network, options.startC);
   const heldAtStart = solver.heldJ();
+  const [givenBefore, lostBefore, stepsBefore] = [solver.givenJ, solver.lostJ, solver.steps];
+  const mostErrorK = options.stepErrorK ?? STEP_ERROR_K;
   const rows = new Rows(kiln.levelColumns.length);
   const surfaces = kiln.levelColumns.map((column) => solver.flat.start[column] as number);
   const demand: Demand = {
@@ -77,7 +83,7 @@ export function fire(kiln: KilnNetwork, programme: Programme, options: FireOptio
   let seconds = 0;
   let step = options.fixedStepS ?? 30;
   const note = (wanted: number): void => rows.add(seconds / 60, probe(), wanted, solver.watts, surfaces, solver.tempC);
-  note(options.startC);
+  note(options.solver === undefined ? options.startC : probe());
 
   /** One step of at most `most` seconds toward wanted(t); returns the seconds taken. */
   const advance = (most: number, wanted: (later: number) => number): number => {
@@ -90,9 +96,9 @@ export function fire(kiln: KilnNetwork, programme: Programme, options: FireOptio
         const error = Math.max(solver.errorK, 1e-6);
         const better = Math.min(
           LONGEST_S,
-          Math.max(SHORTEST_S, length * Math.min(3, 0.85 * Math.sqrt(STEP_ERROR_K / error))),
+          Math.max(SHORTEST_S, length * Math.min(3, 0.85 * Math.sqrt(mostErrorK / error))),
         );
-        if (error > 2 * STEP_ERROR_K && length > SHORTEST_S) {
+        if (error > 2 * mostErrorK && length > SHORTEST_S) {
           solver.stepBack();
           step = Math.min(better, length / 2);
           continue;
@@ -178,14 +184,15 @@ export function fire(kiln: KilnNetwork, programme: Programme, options: FireOptio
   while (hottest() > options.coolToC && seconds < shutOffMin * 60 + LONGEST_FIRING_S && rows.count < 2 * MOST_STEPS) {
     advance(LONGEST_S, () => options.coolToC);
   }
-  const balance = solver.heldJ() - heldAtStart - solver.givenJ + solver.lostJ;
+  const givenJ = solver.givenJ - givenBefore;
+  const balance = solver.heldJ() - heldAtStart - givenJ + (solver.lostJ - lostBefore);
   return {
     ...rows.done(),
     shutOffMin,
-    kWh: solver.givenJ / 3.6e6,
-    energyResidual: Math.abs(balance) / Math.max(1, solver.givenJ),
+    kWh: givenJ / 3.6e6,
+    energyResidual: Math.abs(balance) / Math.max(1, givenJ),
     trouble,
-    steps: solver.steps,
+    steps: solver.steps - stepsBefore,
   };
 }
 

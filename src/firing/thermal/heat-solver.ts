@@ -79,6 +79,19 @@ export class HeatSolver {
     this.heat.set(this.properties.content);
   }
 
+  /** Becomes as another kiln of the same network is now: its heat, its totals, what of its clay is fired. */
+  takeStateOf(other: HeatSolver): void {
+    this.heat.set(other.heat);
+    this.tempC.set(other.tempC);
+    this.radiation.set(other.radiation);
+    this.flat.lowMaterial.set(other.flat.lowMaterial);
+    this.flat.highMaterial.set(other.flat.highMaterial);
+    this.flat.cellMaterial.set(other.flat.cellMaterial);
+    this.givenJ = other.givenJ;
+    this.lostJ = other.lostJ;
+    this.keptForGoodJ = other.keptForGoodJ;
+  }
+
   /** A zone's radiation temperature, °C: what a probe there reads. */
   zoneC(zone: number): number {
     return celsiusOf(this.radiation[zone] as number);

@@ -1,0 +1,105 @@
+import { NOISE } from "../calibration/evidence.ts";
+import type { ThermalSetting } from "../calibration/parameters.ts";
+import { type FireOptions, fire, type SimulatedFiring } from "../thermal/fire.ts";
+import { type Demand, HeatSolver } from "../thermal/heat-solver.ts";
+import { type KilnNetwork, kilnNetwork } from "../thermal/kiln-network.ts";
+import { COOLEST_C } from "./cool-until.ts";
+import type { LiveStep } from "./live-steps.ts";
+import type { Segments } from "./programme-follower.ts";
+
+/** The same as in a replay (calibration/replay.ts and compare.ts), lived step by step. */
+const FIRST_STAGE = 1 - Math.SQRT1_2;
+const RETURN_MIN = 60;
+const STEERED_SLACK_C = 2 * NOISE.tempC;
+/** What is foretold of one kiln of several may be reckoned in larger steps: it moves the end by less than a minute. */
+const STEP_ERROR_K = 2;
+
+/** One kiln that might be the one being fired: it lives through the same readings, and can be fired on from there. */
+export class LiveKiln {
+  readonly minutes: number[];
+  readonly levelC: readonly number[][];
+  private readonly setting: ThermalSetting;
+  private readonly network: KilnNetwork;
+  private readonly solver: HeatSolver;
+  private readonly onward: HeatSolver;
+  private readonly zone: number;
+  private readonly surfaces: readonly number[];
+  private readonly demand: Demand;
+  private apart = 0;
+  private before = 0;
+  private last: LiveStep;
+
+  constructor(setting: ThermalSetting, probeHeightM: number, start: LiveStep) {
+    this.setting = setting;
+    this.network = kilnNetwork(setting.kiln, setting.load);
+    this.zone = this.network.zoneAt(probeHeightM);
+    const startC = start.tempC - setting.probeOffsetC;
+    this.solver = new HeatSolver(this.network.network, startC);
+    this.onward = new HeatSolver(this.network.network, startC);
+    this.surfaces = this.network.levelColumns.map((column) => this.solver.flat.start[column] as number);
+    this.demand = {
+      zone: this.zone,
+      steer: true,
+      wantedC: new Float64Array(2),
+      watts: 0,
+      mostWatts: setting.kiln.powerW,
+    };
+    this.last = start;
+    this.minutes = [start.minute];
+    this.levelC = this.surfaces.map((node) => [this.solver.tempC[node] as number]);
+  }
+
+  /** What its probe reads. */
+  probeC(): number {
+    return this.solver.zoneC(this.zone) + this.setting.probeOffsetC;
+  }
+
+  /** Lives through a step: held to the readings, or left to itself at full power or off. */
+  live(step: LiveStep): void {
+    const { demand, last } = this;
+    const seconds = (step.minute - last.minute) * 60;
+    if (step.mode === "off" && last.mode !== "off") this.solver.settleFired();
+    demand.steer = step.mode === "follow";
+    if (step.mode === "follow") {
+      if (last.mode !== "follow") this.apart = this.probeC() - last.tempC;
+      const from = last.tempC + this.apart - this.setting.probeOffsetC;
+      this.apart *= Math.exp(-seconds / 60 / RETURN_MIN);
+      const to = step.tempC + this.apart - this.setting.probeOffsetC;
+      demand.wantedC[0] = from + FIRST_STAGE * (to - from);
+      demand.wantedC[1] = to;
+    } else {
+      demand.watts = step.mode === "full" ? this.setting.kiln.powerW : 0;
+    }
+    this.solver.step(seconds, demand);
+    this.last = step;
+    this.minutes.push(step.minute);
+    this.surfaces.forEach((node, level) => {
+      (this.levelC[level] as number[]).push(this.solver.tempC[node] as number);
+    });
+  }
+
+  /** How far it is above the reading now, in sigmas of what the comparison before lets expect. @param kept how much of it lasts */
+  compare(kept: number): number {
+    const whole = this.probeC() - this.last.tempC;
+    const steered = this.last.mode === "follow";
+    const apart = steered ? Math.sign(whole) * Math.max(0, Math.abs(whole) - STEERED_SLACK_C) : whole;
+    const inSigmas = (apart - kept * this.before) / (NOISE.tempC * Math.sqrt(1 - kept * kept));
+    this.before = apart;
+    return inSigmas;
+  }
+
+  /** The firing from now on: the rest of the programme, then cooling. It stays where it is. @param probeOffsetC besides its own */
+  fireOn(rest: Segments, probeOffsetC: number): SimulatedFiring {
+    this.onward.takeStateOf(this.solver);
+    const options: FireOptions = {
+      probeZone: this.zone,
+      probeOffsetC: this.setting.probeOffsetC + probeOffsetC,
+      powerW: this.setting.kiln.powerW,
+      startC: this.last.tempC,
+      coolToC: Math.max(COOLEST_C, this.setting.kiln.roomC + 2),
+      solver: this.onward,
+      stepErrorK: STEP_ERROR_K,
+    };
+    return fire(this.network, { format: "programme/1", name: "the rest", segments: rest }, options);
+  }
+}
