@@ -1,10 +1,35 @@
-import { Page } from "../parts/index.ts";
+import { lazy, Suspense } from "react";
+import { useParams } from "wouter";
+import { Button, Empty, Page, Spinner } from "../parts/index.ts";
+import { useFiring } from "../studio/hooks.ts";
+import { BeginPreparing } from "./prepare/BeginPreparing.tsx";
 
-/** One firing. */
+const Preparing = lazy(() => import("./prepare/Preparing.tsx"));
+const FiringSummary = lazy(() => import("./after/FiringSummary.tsx"));
+
+/** One firing: being prepared, or what came of it. "new" begins one for a load. */
 export default function FiringScreen() {
+  const { id } = useParams<{ id: string }>();
+  return id === "new" ? <BeginPreparing /> : <OneFiring id={id} />;
+}
+
+function OneFiring({ id }: { readonly id: string }) {
+  const firing = useFiring(id);
+  if (firing === undefined) return <Spinner />;
+  if (firing === null) {
+    return (
+      <Page title="Firing" back={{ href: "/firings", label: "To the firings" }}>
+        <Empty
+          title="That firing is not here"
+          words="It was taken out, or the address is of another studio."
+          action={<Button href="/firings">To the firings</Button>}
+        />
+      </Page>
+    );
+  }
   return (
-    <Page title="Firing" back={{ href: "/firings", label: "To the firings" }}>
-      <p>This screen is not there yet.</p>
-    </Page>
+    <Suspense fallback={<Spinner />}>
+      {firing.state === "planned" ? <Preparing firing={firing} /> : <FiringSummary firing={firing} />}
+    </Suspense>
   );
 }

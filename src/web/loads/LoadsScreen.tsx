@@ -43,6 +43,7 @@ export default function LoadsScreen() {
     else if (what === "plan") beginPlanning({ loadId: load.id, keep: "nothing" });
     else if (what === "next" && load.state === "fired") setAsked({ what: "unpack", id: load.id });
     else if (what === "next") void commands.next(load);
+    else if (what === "firing") go(`/firings/new?load=${encodeURIComponent(load.id)}`);
     else if (what === "another-way") go(`/loads/compare/${load.id}`);
     else void commands.remove(load);
   };

@@ -14,6 +14,7 @@ export const PLACES: readonly { readonly path: string; readonly name: string; re
 const UNDER: readonly (readonly [string, string])[] = [
   ["/materials", "/settings"],
   ["/money", "/firings"],
+  ["/programmes", "/firings"],
   ["/learn", "/kilns"],
   ["/upkeep", "/kilns"],
 ];

@@ -25,6 +25,7 @@ export const SCREENS: readonly Screen[] = [
   screen("/loads/:id/in-space", () => import("../view-in-space/InSpaceScreen.tsx")),
   screen("/loads/:id/at-the-kiln", () => import("../at-the-kiln/AtTheKilnScreen.tsx")),
   screen("/firings", () => import("../firings/FiringsScreen.tsx")),
+  screen("/programmes", () => import("../firings/programmes/ProgrammesScreen.tsx")),
   screen("/firings/:id", () => import("../firings/FiringScreen.tsx")),
   screen("/firings/:id/watch", () => import("../watch/WatchScreen.tsx")),
   screen("/firings/:id/unload", () => import("../unload/UnloadScreen.tsx")),

@@ -11,9 +11,10 @@ import { NEXT_STATE } from "./load-groups.ts";
 import { SmallElevation } from "./SmallElevation.tsx";
 
 /** What can be asked of a load from its card. */
-export type CardWish = "plan" | "next" | "rename" | "another-way" | "sheet" | "remove";
+export type CardWish = "plan" | "next" | "firing" | "rename" | "another-way" | "sheet" | "remove";
 
 const DAYS_SHOWN = 2;
+const FIRED: readonly LoadRecord["state"][] = ["fired", "unpacked"];
 
 interface LoadCardProps {
   readonly load: LoadRecord;
@@ -92,6 +93,11 @@ export function LoadCard({ load, kilnName, ware, today, isPlanning, onWish }: Lo
             {next.name}
           </Button>
         )}
+        {load.state === "loaded" && (
+          <Button look="quiet" label={`Prepare the firing of ${load.name}`} onPress={() => onWish("firing", load)}>
+            Prepare the firing
+          </Button>
+        )}
         {load.state === "loading" && (
           <Button look="quiet" href={`/loads/${load.id}/at-the-kiln`}>
             At the kiln
@@ -111,6 +117,7 @@ function menuOf(load: LoadRecord, onWish: LoadCardProps["onWish"]) {
     ...more,
   });
   return [
+    wish("firing", "Prepare the firing", { isDisabled: load.plan === null || FIRED.includes(load.state) }),
     wish("sheet", "Print the sheet", { isDisabled: load.plan === null }),
     wish("another-way", "Another way, beside this one"),
     wish("rename", "Rename"),
