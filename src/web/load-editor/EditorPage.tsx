@@ -1,4 +1,4 @@
-import { lazy, Suspense, useRef, useState } from "react";
+import { lazy, Suspense, useMemo, useRef, useState } from "react";
 import { placementAt } from "../../studio/loads/places.ts";
 import type { LoadRecord } from "../../studio/records/load-record.ts";
 import { Page } from "../parts/index.ts";
@@ -61,6 +61,7 @@ export function EditorPage({ load: kept }: { readonly load: LoadRecord }) {
       setSwapping(false);
     },
   });
+  const marked = useMemo(() => (chosen ? [chosen] : []), [chosen]);
   const isEmpty = load.plan === null && editor.planning.livePlan === null;
   const isFurniture = panel === "shelves" && !editor.isFixed && plan.levels.length > 0;
   const handles = { request, plan, level, frame: levelFrame(request.kiln.chamber), onEdit: editor.edit };
@@ -123,7 +124,8 @@ export function EditorPage({ load: kept }: { readonly load: LoadRecord }) {
                 request={request}
                 plan={plan}
                 level={level}
-                marked={chosen ? [chosen] : []}
+                marked={marked}
+                over={typeof inHand.over === "object" ? (inHand.over?.level ?? null) : null}
                 broken={editor.brokenLevels}
                 onPress={editor.goTo}
               >

@@ -108,6 +108,7 @@ export function EditorDrawing({ editor, inHand, pointer, svg, isSwapping, furnit
             number={pieces.find(({ piece }) => isSame(piece, lifted))?.number ?? null}
             letter={frame.letter}
             times={zoom.times}
+            isAway={inHand.over !== null}
           />
         )}
         {furniture}

@@ -23,13 +23,15 @@ interface HandMarksProps {
   readonly letter: number;
   /** How much nearer the drawing is looked at: the distances stay as large on the screen as they are. */
   readonly times: number;
+  /** It is carried out of the drawing, over what it is to be put on: it is drawn small, so that one sees where. */
+  readonly isAway: boolean;
 }
 
 /**
  * The piece in her hand with the room round it and lines to what is nearest. It follows the hand past
  * React: each move sets a few attributes and no more.
  */
-export function HandMarks({ hand, live, scene, gapMm, units, sign, number, letter, times }: HandMarksProps) {
+export function HandMarks({ hand, live, scene, gapMm, units, sign, number, letter, times, isAway }: HandMarksProps) {
   const piece = useRef<SVGGElement>(null);
   const lines = useRef<SVGGElement>(null);
   useEffect(() => {
@@ -37,7 +39,8 @@ export function HandMarks({ hand, live, scene, gapMm, units, sign, number, lette
       const state = live.get();
       if (state === null || piece.current === null) return;
       const { spot, answer } = { spot: state.spot, answer: state };
-      piece.current.setAttribute("transform", `translate(${spot.xMm} ${-spot.yMm})`);
+      const small = isAway ? " scale(0.35)" : "";
+      piece.current.setAttribute("transform", `translate(${spot.xMm} ${-spot.yMm})${small}`);
       for (const turned of piece.current.querySelectorAll("[data-turn]"))
         turned.setAttribute("transform", `rotate(${-spot.turnDeg})`);
       piece.current.dataset.answer = answer.broken.length > 0 ? "breaks" : "keeps";
@@ -51,9 +54,9 @@ export function HandMarks({ hand, live, scene, gapMm, units, sign, number, lette
     };
     show();
     return live.subscribe(show);
-  }, [hand, live, scene, letter, times, units]);
+  }, [hand, live, scene, letter, times, units, isAway]);
   return (
-    <g className={styles.hand}>
+    <g className={isAway ? `${styles.hand} ${styles.away}` : styles.hand}>
       <g ref={piece}>
         <g data-turn="">
           <ClearanceRing ware={hand.ware} gapMm={gapMm} />

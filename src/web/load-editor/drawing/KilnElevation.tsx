@@ -23,14 +23,18 @@ export interface KilnElevationProps {
   readonly onPress?: (level: number) => void;
   /** Levels where a rule is broken. */
   readonly broken?: ReadonlySet<number>;
+  /** The level that a piece is held over. */
+  readonly over?: number | null;
   readonly label?: string;
   /** Drawn over it: handles. */
   readonly children?: ReactNode;
 }
 
+const NONE: readonly Place[] = [];
+
 /** The kiln cut open, from the front: shelves, posts, every piece's silhouette, what sticks through the wall. */
 export const KilnElevation = memo(function KilnElevation(props: KilnElevationProps) {
-  const { request, plan, level: chosenLevel, marked = [], onPress, broken, label, children } = props;
+  const { request, plan, level: chosenLevel, marked = NONE, onPress, broken, over = null, label, children } = props;
   const load = drawnLoad(request, plan);
   const frame = levelFrame(request.kiln.chamber);
   const signs = useMemo(() => kindSigns(request.ware), [request]);
@@ -51,7 +55,9 @@ export const KilnElevation = memo(function KilnElevation(props: KilnElevationPro
         <rect
           key={level.index}
           data-drop-level={level.index}
-          className={level.index === chosenLevel ? styles.rowChosen : styles.row}
+          className={
+            level.index === over ? styles.rowOver : level.index === chosenLevel ? styles.rowChosen : styles.row
+          }
           {...rowOf(level, frame)}
         />
       ))}
