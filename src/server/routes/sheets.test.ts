@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { writeProgramme } from "../../firing/programme/write-programme.ts";
 import { fillStudio } from "../../store/testing/sample-records.ts";
 import { type TestStudio, testStudio } from "../testing/test-studio.ts";
 
@@ -52,4 +53,23 @@ test("a load without a plan, no load, and a paper nobody sells are refused", asy
   expect(await refused("/loads/load-2/sheet")).toEqual([400, "not-planned"]);
   expect(await refused("/loads/gone/sheet")).toEqual([404, "unknown-record"]);
   expect(await refused("/loads/load-1/sheet?paper=papyrus")).toEqual([400, "wrong-value"]);
+});
+
+test("with a firing its pages are put in; one of another load, or none, is refused", async () => {
+  const programme = writeProgramme({ cone: "6", kind: "glaze", pace: "medium" }).programme;
+  const prepare = async (input: { id: string; loadId: string | null; kilnId?: string }) => {
+    const payload = JSON.stringify({ key: input.id, input: { ...input, programme } });
+    expect((await studio.ask("POST", "/commands/prepare-firing", { payload })).statusCode).toBe(200);
+  };
+  await prepare({ id: "firing-of-1", loadId: "load-1" });
+  await prepare({ id: "firing-of-none", loadId: null, kilnId: "kiln-1" });
+  const without = await studio.ask("GET", "/loads/load-1/sheet?kind=svg");
+  const { statusCode, body } = await studio.ask("GET", "/loads/load-1/sheet?kind=svg&firing=firing-of-1");
+  expect(statusCode).toBe(200);
+  expect(without.body).not.toContain("Key in");
+  expect(body).toContain("Key in");
+  expect(body).toContain(`${programme.segments.at(-1)?.targetC} °C`);
+  const refused = async (path: string) => (await studio.ask("GET", path)).json().error.code;
+  expect(await refused("/loads/load-1/sheet?firing=gone")).toBe("unknown-record");
+  expect(await refused("/loads/load-1/sheet?firing=firing-of-none")).toBe("wrong-firing");
 });

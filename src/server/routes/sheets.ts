@@ -15,12 +15,14 @@ import { recordPath, unknownRecord } from "../../studio/records/refusals.ts";
 import { ErrorShape } from "../answering/answers.ts";
 import { cleanFileName, nameFile } from "../answering/file-answer.ts";
 import type { Studio } from "../studio.ts";
+import { firingOfSheet } from "./firing-of-sheet.ts";
 
 const Wish = Type.Object(
   {
     paper: Type.Optional(OneOf(["a4", "letter"], "What it is printed on; as in the studio's settings where left out.")),
     units: Type.Optional(OneOf(["metric", "inches"], "Lengths; as in the studio's settings where left out.")),
     kind: Type.Optional(OneOf(["pdf", "svg"], "pdf where left out.")),
+    firing: Type.Optional(Id("A firing of this load, whose pages are put in too.")),
   },
   { additionalProperties: false },
 );
@@ -50,19 +52,24 @@ export const sheetRoutes =
         },
       },
       async ({ params, query }, reply) => {
-        const { load, settings } = await studio.store.read(async (records) => ({
+        const { load, settings, firing, calibrations } = await studio.store.read(async (records) => ({
           load: await records.loads.get(params.id),
           settings: await records.settings.get(),
+          firing: query.firing === undefined ? undefined : await records.firings.get(query.firing),
+          calibrations: query.firing === undefined ? [] : await records.calibrations.list({}),
         }));
+        if (firing === null) throw unknownRecord(KINDS.firings, query.firing as string);
         if (load === null) throw unknownRecord(KINDS.loads, params.id);
         if (load.plan === null) throw notPlanned(params.id);
         const request = readLoadRequest(load.request);
         const plan = readLoadPlan(load.plan, request);
+        const paper = query.paper ?? settings.paper;
         const pages = loadSheetPages(request, plan, {
-          paper: query.paper ?? settings.paper,
+          paper,
           units: query.units ?? settings.lengthUnits,
           title: load.name,
           broken: checkPlan(request, plan),
+          firing: firing ? firingOfSheet({ firing, load, request, calibrations, settings, paper }) : [],
         });
         const kind = query.kind ?? "pdf";
         nameFile(reply, "inline", `${cleanFileName(load.name, "load")}.${kind}`);

@@ -1,26 +1,12 @@
 import { lazy, Suspense, useState } from "react";
-import type { TemperatureUnits } from "../../../measures/temperature.ts";
 import { Spinner } from "../../parts/index.ts";
 import { ChartTable } from "./ChartTable.tsx";
-import type { ChartMark, ChartSeries } from "./chart-series.ts";
+import type { FiringChartProps } from "./chart-props.ts";
 import styles from "./FiringChart.module.css";
 
 const PlottedChart = lazy(() => import("./PlottedChart.tsx"));
 
-export interface FiringChartProps {
-  /** What it shows, in a sentence, for who cannot see it. */
-  readonly label: string;
-  readonly series: readonly ChartSeries[];
-  readonly marks?: readonly ChartMark[] | undefined;
-  readonly units: TemperatureUnits;
-  /** When it was or is to be switched on: hours are shown by the clock then, else from the start. */
-  readonly startAt?: string | null | undefined;
-  /** Drawn from and up to here, minutes; all of the lines where left out. */
-  readonly fromMin?: number | undefined;
-  readonly untilMin?: number | undefined;
-  /** Moments marked for the table alone would crowd it; left out: the chart's own marks. */
-  readonly tableMarks?: readonly ChartMark[] | undefined;
-}
+export type { FiringChartProps } from "./chart-props.ts";
 
 /**
  * A firing over time: programme, what was foretold, what was measured, heat work as cones on a second scale. Pointed at,

@@ -3,9 +3,9 @@ import "uplot/dist/uPlot.min.css";
 import { formatTemperature } from "../../../measures/temperature.ts";
 import { Button } from "../../parts/index.ts";
 import { clockWords } from "../words/clock-words.ts";
+import type { FiringChartProps } from "./chart-props.ts";
 import { hoursWords, temperatureAt } from "./chart-words.ts";
 import styles from "./FiringChart.module.css";
-import type { FiringChartProps } from "./FiringChart.tsx";
 import { LineSample } from "./LineSample.tsx";
 import { makePlot, type PlotHandle } from "./make-plot.ts";
 

@@ -1,10 +1,10 @@
 import uPlot from "uplot";
 import { celsiusFromFahrenheit, fahrenheitFromCelsius } from "../../../measures/temperature.ts";
 import { timeWords } from "../words/clock-words.ts";
+import type { FiringChartProps } from "./chart-props.ts";
 import type { ChartSeries } from "./chart-series.ts";
 import { coneTicks, degreeTicks, hourTicks } from "./cone-scale.ts";
 import { drawMarks } from "./draw-marks.ts";
-import type { FiringChartProps } from "./FiringChart.tsx";
 import { LINES } from "./line-looks.ts";
 
 /** A chart on the screen. */
