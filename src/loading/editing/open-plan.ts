@@ -104,5 +104,11 @@ function figuresOf(request: LoadRequest, before: LoadPlan, plan: LoadPlan): Load
   };
 }
 
+/** Shelves and posts as one text, whatever order their fields came in. */
 const furnitureOf = ({ levels }: LoadPlan): string =>
-  JSON.stringify(levels.map(({ placements: _, ...furniture }) => furniture));
+  JSON.stringify(
+    levels.map(({ shelf, topMm, xMm, yMm, turnDeg, posts }) => [
+      ...[shelf, topMm, xMm, yMm, turnDeg],
+      posts.map((post) => [post.xMm, post.yMm, post.turnDeg, post.heightsMm]),
+    ]),
+  );
