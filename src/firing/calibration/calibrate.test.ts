@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { seededChance } from "../../measures/seeded-chance.ts";
+import { fire } from "../thermal/fire.ts";
+import { kilnNetwork } from "../thermal/kiln-network.ts";
 import { calibrate } from "./calibrate.ts";
 import { calibrationFile, priorsOf, readCalibration, valuesOf } from "./calibration-file.ts";
 import type { FiringEvidence } from "./evidence.ts";
@@ -139,6 +141,20 @@ describe("what is missing", () => {
       DESCRIBED_KILN.depthM / 2,
     );
     expect(Math.abs(again.kWh / firing.kWh - 1)).toBeLessThan(0.003);
+    const cooling = measured.compared.map(({ at }) => (again.probeC[at] as number) - (measured.tempC[at] as number));
+    expect(worstOf(cooling)).toBeLessThan(1);
+  });
+
+  it("replays a bisque's cooling too: clay that has lost its water does not take it up again", () => {
+    const green = { ...DESCRIBED_LOAD, green: true };
+    const network = kilnNetwork(DESCRIBED_KILN, green);
+    const zone = network.zoneAt(DESCRIBED_KILN.depthM / 2);
+    const firing = fire(network, programmeAt(1), {
+      ...{ probeZone: zone, probeOffsetC: 0, powerW: DESCRIBED_KILN.powerW, startC: DESCRIBED_KILN.roomC, coolToC: 60 },
+    });
+    const log = { minutes: firing.minutes, tempC: firing.probeC };
+    const measured = measuredFiring({ log, shutOffMin: firing.shutOffMin }, green, "evidence[0]");
+    const again = replay(measured, withValues(DESCRIBED_KILN, green, AT_REST), DESCRIBED_KILN.depthM / 2);
     const cooling = measured.compared.map(({ at }) => (again.probeC[at] as number) - (measured.tempC[at] as number));
     expect(worstOf(cooling)).toBeLessThan(1);
   });

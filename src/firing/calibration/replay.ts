@@ -48,6 +48,8 @@ export function replay(firing: MeasuredFiring, setting: ThermalSetting, probeHei
   for (let at = 1; at < places; at++) {
     const seconds = ((minutes[at] as number) - (minutes[at - 1] as number)) * 60;
     const mode = modes[at];
+    // As in `fire`: once it cools, clay that has lost its water does not take it up again.
+    if (mode === "off" && modes[at - 1] !== "off") solver.settleFired();
     demand.steer = mode === "follow";
     if (mode === "follow") {
       if (modes[at - 1] === "full") apart = (probeC[at - 1] as number) - (tempC[at - 1] as number);
