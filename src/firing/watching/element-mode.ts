@@ -2,7 +2,7 @@ import type { Mode } from "../calibration/measured-firing.ts";
 import type { ProgrammePlace } from "./programme-follower.ts";
 
 /** Further from its programme than this, a controller surely gives all or nothing: as `fullPowerStretches` has it. */
-const SURELY_C = 20;
+export const SURELY_C = 20;
 /** Once it does, it goes on until the kiln has nearly caught up. */
 const STILL_C = 8;
 /** A kiln that has fallen this far since its programme ended is off. */

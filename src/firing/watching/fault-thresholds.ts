@@ -22,6 +22,10 @@ export const FAULT_THRESHOLDS = {
   jump: {
     slackC: threshold(20, "Three times a noise of 3 °C, twice, and a spyhole opened."),
     riseCPerMin: threshold(25, `1500 °C/h: no studio kiln climbs so fast; ${PRACTICE}; ${MEASURED}.`),
+    glowK4: threshold(
+      1.2e11,
+      `What elements at full power add to the radiation at once, in K⁴: 300 °C from cold, 15 °C at 1000; a third more than ${MEASURED}.`,
+    ),
     staysMin: threshold(5, "A reading that keeps to its new level so long is taken as it is."),
   },
   slipped: {
@@ -48,6 +52,7 @@ export const FAULT_THRESHOLDS = {
       4,
       "Where as fast as the kiln can was asked: slower than this is standing still, as in `fire`.",
     ),
+    staysMin: threshold(3, "Past the moment in which a programme may have ended by another clock than ours."),
     fallingC: threshold(12, "Four times a noise of 3 °C under the highest reading: heat is leaving, not coming."),
     fallingMin: threshold(5, "Longer than a spyhole is looked through."),
     goesOnShare: threshold(0.7, "Climbing so again, it is no longer stalling: well above where it began."),

@@ -1,10 +1,11 @@
+import { SURELY_C } from "./element-mode.ts";
 import type { Fault, FaultKind, FaultLook, Finding, Sign } from "./fault.ts";
 import { FAULT_THRESHOLDS } from "./fault-thresholds.ts";
 import { Overshoot } from "./faults/overshoot.ts";
 import { Silence } from "./faults/silence.ts";
 import { Stalling } from "./faults/stalling.ts";
 import { DEAD_PROBE_MESSAGE, StuckProbe } from "./faults/stuck-probe.ts";
-import { SuddenChange } from "./faults/sudden-change.ts";
+import { type Elements, SuddenChange } from "./faults/sudden-change.ts";
 import type { FollowedPlace } from "./followed-programme.ts";
 import { RecentReadings } from "./recent-readings.ts";
 
@@ -56,7 +57,7 @@ export class FaultWatch {
       return { ignored: false, believed: false, place: this.place };
     }
     this.outInARow = 0;
-    const trust = this.sudden.look(minute, tempC, this.heats());
+    const trust = this.sudden.look(minute, tempC, this.elements());
     this.note("jump", trust.jump, minute);
     this.note("slipped probe", trust.slipped, minute);
     // A slipped probe is what its controller goes by: the programme goes on by it.
@@ -121,8 +122,10 @@ export class FaultWatch {
     return this.place?.likeliest.doing === "over";
   }
 
-  private heats(): boolean {
+  private elements(): Elements {
     const place = this.place?.likeliest;
-    return place !== undefined && place.doing !== "over" && (place.rising || place.doing === "hold");
+    if (place === undefined || place.doing === "over" || !(place.rising || place.doing === "hold")) return "none asked";
+    const full = place.doing !== "hold" && (place.askedCPerHour === null || place.behindC > SURELY_C);
+    return full ? "full power" : "as asked";
   }
 }

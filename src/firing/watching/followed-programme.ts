@@ -15,6 +15,8 @@ const MOST_APART_C = 60;
 const NOT_BORNE_C = 8;
 /** The first way is believed until another fits this much better, °C. */
 const CLEARLY_C = 4;
+/** The first reading may be off by this much, °C: twice a reading's noise. It moves all that follows a slow first ramp. */
+const FIRST_ERROR_C = 6;
 /** A kiln this much warmer than its room may begin its ramp from what it has or from the room's, °C. */
 const WARM_C = 15;
 /** A kiln that is off loses at least this much at first, °C a minute, and this is asked of it no longer than so many minutes. */
@@ -22,8 +24,8 @@ const FALL = { cPerMin: 1, forMin: 30 };
 
 /**
  * Follows a firing by every way in which controllers work: waiting for the kiln at the end of a ramp or not; where the
- * kiln is warm, beginning from what it has or from the room's temperature (common practice, no source). What the readings
- * have lain near to of late is the likeliest.
+ * kiln is warm, beginning from what it has or from the room's temperature (common practice, no source); and by a clock that
+ * is early or late by what the first reading's noise may make. What the readings have lain near to of late is the likeliest.
  */
 export class FollowedProgramme {
   private readonly ways: { follower: ProgrammeFollower; apartC: number }[];
@@ -33,7 +35,8 @@ export class FollowedProgramme {
 
   /** @param startMin when the first segment began, on the readings' clock; @param startC what the probe read then */
   constructor(segments: Segments, startMin: number, startC: number, roomC: number) {
-    const starts = startC > roomC + WARM_C ? [startC, roomC] : [startC];
+    const starts = [startC, startC - FIRST_ERROR_C, startC + FIRST_ERROR_C];
+    if (startC > roomC + WARM_C) starts.push(roomC);
     this.ways = starts
       .flatMap((fromC) => [true, false].map((waits) => ({ waits, fromC })))
       .map((way) => ({ follower: new ProgrammeFollower(segments, startMin, way), apartC: 0 }));
@@ -61,9 +64,11 @@ export class FollowedProgramme {
     }
     return {
       likeliest: places[this.likeliest] as ProgrammePlace,
-      possible: places.filter(
-        (_, i) => i === this.likeliest || (this.ways[i] as { apartC: number }).apartC <= least + NOT_BORNE_C,
-      ),
+      // A warm kiln stands still until a ramp from the room's temperature has come up to it: that bears every way.
+      possible: places.filter((place, i) => {
+        const borne = (this.ways[i] as { apartC: number }).apartC <= least + NOT_BORNE_C;
+        return borne || i === this.likeliest || (place.segment === 0 && place.doing === "ramp");
+      }),
     };
   }
 

@@ -11,6 +11,9 @@ import type { Segments } from "./programme-follower.ts";
 const FIRST_STAGE = 1 - Math.SQRT1_2;
 const RETURN_MIN = 60;
 const STEERED_SLACK_C = 2 * NOISE.tempC;
+/** This much above its room a cooling kiln's model has its whole error; never less than a share, for the thermometer's own. */
+const WHOLE_ERROR_C = 500;
+const LEAST_ERROR = 0.25;
 /** What is foretold of one kiln of several may be reckoned in larger steps: it moves the end by less than a minute. */
 const STEP_ERROR_K = 2;
 
@@ -18,6 +21,8 @@ const STEP_ERROR_K = 2;
 export class LiveKiln {
   readonly minutes: number[];
   readonly levelC: readonly number[][];
+  /** The hottest of probe and ware. */
+  readonly hottestC: number[];
   private readonly setting: ThermalSetting;
   private readonly network: KilnNetwork;
   private readonly solver: HeatSolver;
@@ -47,6 +52,7 @@ export class LiveKiln {
     this.last = start;
     this.minutes = [start.minute];
     this.levelC = this.surfaces.map((node) => [this.solver.tempC[node] as number]);
+    this.hottestC = [start.tempC];
   }
 
   /** What its probe reads. */
@@ -73,9 +79,13 @@ export class LiveKiln {
     this.solver.step(seconds, demand);
     this.last = step;
     this.minutes.push(step.minute);
+    let hottest = this.probeC();
     this.surfaces.forEach((node, level) => {
-      (this.levelC[level] as number[]).push(this.solver.tempC[node] as number);
+      const celsius = this.solver.tempC[node] as number;
+      (this.levelC[level] as number[]).push(celsius);
+      hottest = Math.max(hottest, celsius);
     });
+    this.hottestC.push(hottest);
   }
 
   /** How far it is above the reading now, in sigmas of what the comparison before lets expect. @param kept how much of it lasts */
@@ -83,9 +93,16 @@ export class LiveKiln {
     const whole = this.probeC() - this.last.tempC;
     const steered = this.last.mode === "follow";
     const apart = steered ? Math.sign(whole) * Math.max(0, Math.abs(whole) - STEERED_SLACK_C) : whole;
-    const inSigmas = (apart - kept * this.before) / (NOISE.tempC * Math.sqrt(1 - kept * kept));
+    const inSigmas = (apart - kept * this.before) / (this.errorC() * Math.sqrt(1 - kept * kept));
     this.before = apart;
     return inSigmas;
+  }
+
+  /** Off, a model's error shrinks with what is left to lose. */
+  private errorC(): number {
+    if (this.last.mode !== "off") return NOISE.tempC;
+    const left = (this.last.tempC - this.setting.kiln.roomC) / WHOLE_ERROR_C;
+    return NOISE.tempC * Math.min(1, Math.max(LEAST_ERROR, left));
   }
 
   /** The firing from now on: the rest of the programme, then cooling. It stays where it is. @param probeOffsetC besides its own */

@@ -14,6 +14,7 @@ const MOVES = { sigmas: 0.4, everyMin: 30, rounds: 2, longest: 1.5, furthest: 3 
  * it is off, much.
  */
 export class LiveModel {
+  readonly roomC: number;
   private bank: KilnBank;
   private readonly watched: WatchedKiln;
   private readonly start: LiveStep;
@@ -23,6 +24,7 @@ export class LiveModel {
 
   constructor(watched: WatchedKiln, startMin: number, startC: number) {
     this.watched = watched;
+    this.roomC = watched.kiln.roomC;
     this.start = { minute: startMin, tempC: startC, mode: "follow", gap: false };
     this.bank = new KilnBank(watched, new Float64Array(SIZE), new Float64Array(SIZE).fill(APART.most), this.start);
     this.movedMin = startMin;

@@ -6,8 +6,9 @@ import { type HeatWork, heatWork } from "../heat-work/heat-work.ts";
 import { degreesBeyond, equivalentC } from "../heat-work/ladder-position.ts";
 import { COOL_STEPS } from "../prediction/predict.ts";
 import type { SimulatedFiring } from "../thermal/fire.ts";
-import { coolAtMin } from "./cool-until.ts";
+import { coolAtMin, hottestThrough } from "./cool-until.ts";
 import type { BankEstimate, KilnBank } from "./kiln-bank.ts";
+import type { LiveKiln } from "./live-kiln.ts";
 import type { LiveModel } from "./live-model.ts";
 import type { ProgrammePlace } from "./programme-follower.ts";
 
@@ -64,18 +65,23 @@ const MODEL_ERROR = { coneC: 3, endShare: 0.01, endMin: 1, coolShare: 0.02, cool
  * @param aimed the cone to wait for; null for the hottest that will be down
  */
 export function outlookOf(model: LiveModel, place: ProgrammePlace, log: Curve, aimed: ConeName | null): Outlook {
+  const { roomC } = model;
   const { bank, estimate } = model.known();
   const now = model.now();
-  const residualC =
-    now.mode === "full"
-      ? now.tempC -
-        combined(
-          bank,
-          estimate,
-          bank.kilns.map((kiln) => kiln.probeC()),
-        )
-      : 0;
-  const firings = bank.kilns.map((kiln) => kiln.fireOn(place.rest, residualC));
+  const foundC = combined(
+    bank,
+    estimate,
+    bank.kilns.map((kiln) => kiln.probeC()),
+  );
+  // What the best kiln is still off by now lasts a while: at full power as it is, off by as much as is left to lose.
+  const residualC = now.mode === "follow" ? 0 : now.tempC - foundC;
+  const leftC = Math.max(1, now.tempC - roomC);
+  const shownC = (tempC: number): number => (now.mode === "off" ? (residualC * Math.max(0, tempC - roomC)) / leftC : 0);
+  const firings = bank.kilns.map((kiln) => kiln.fireOn(place.rest, now.mode === "full" ? residualC : 0));
+  const hottest = firings.map((firing, k) => {
+    const { minutes, hottestC } = bank.kilns[k] as LiveKiln;
+    return hottestThrough({ minutes, tempC: hottestC }, firing, now.minute, shownC);
+  });
   const middle = firings[0] as SimulatedFiring;
   const finishes = !middle.trouble.some((each) => each.kind !== "behind");
   const estimateOf = (values: readonly (number | null)[], errorMin: (atMin: number) => number): Estimate | null => {
@@ -118,10 +124,9 @@ export function outlookOf(model: LiveModel, place: ProgrammePlace, log: Curve, a
       tempC,
       means,
       at: estimateOf(
-        firings.map((firing) => {
-          const at = coolAtMin(firing, tempC);
-          return at === null ? null : now.minute + at;
-        }),
+        hottest.map((each, k) =>
+          coolAtMin(each, ends ?? now.minute + (firings[k] as SimulatedFiring).shutOffMin, tempC),
+        ),
         (atMin) => MODEL_ERROR.coolMin + MODEL_ERROR.coolShare * toGo(atMin),
       ),
     })),

@@ -16,6 +16,7 @@ export class Stalling implements FaultLook {
   private highestC = Number.NEGATIVE_INFINITY;
   private highestMin = 0;
   private lowSinceMin: number | null = null;
+  private slowSinceMin: number | null = null;
 
   look({ minute, tempC, place, recent }: WatchedReading): Sign {
     const { likeliest, possible } = place;
@@ -32,6 +33,7 @@ export class Stalling implements FaultLook {
     if (behind < T.caughtUpC.value) {
       this.keptUpMin = minute;
       this.lowSinceMin = null;
+      this.slowSinceMin = null;
       this.highestC = Math.max(this.highestC, tempC);
       this.highestMin = minute;
       return FINE;
@@ -48,7 +50,10 @@ export class Stalling implements FaultLook {
     if (slope === null) return UNTOLD;
     const asked = Math.min(...possible.map((each) => each.askedCPerHour ?? 0));
     const slow = asked > 0 ? asked * T.shareOfAsked.value : T.leastCPerHour.value;
-    if (behind >= T.behindC.value && slope < slow && minute - since >= T.overMin.value * 0.5) {
+    const slowly = behind >= T.behindC.value && slope < slow && minute - since >= T.overMin.value / 2;
+    if (!slowly) this.slowSinceMin = null;
+    else this.slowSinceMin ??= minute;
+    if (this.slowSinceMin !== null && minute - this.slowSinceMin >= T.staysMin.value - 1e-9) {
       const wanted = asked > 0 ? `${asked.toFixed(0)} °C/h asked` : "as fast as it can asked";
       const found = `${Math.max(0, slope).toFixed(0)} °C/h over ${T.overMin.value} min, ${wanted}, ${behind.toFixed(0)} °C below its programme`;
       return { is: "wrong", sinceMin: since, found, message: MESSAGE };
@@ -59,6 +64,7 @@ export class Stalling implements FaultLook {
   private forget(minute: number): void {
     this.keptUpMin = minute;
     this.lowSinceMin = null;
+    this.slowSinceMin = null;
     this.segment = -1;
   }
 }

@@ -28,13 +28,15 @@ export class StuckProbe implements FaultLook {
     }
     this.changes = 0;
     this.count++;
-    const stuckMin = minute - this.sinceMin;
+    const stuckMin = minute - Math.max(this.sinceMin, place.likeliest.overMin ?? this.sinceMin);
     if (stuckMin < T.stuckMin.value - 1e-9 || this.count < 3) return UNTOLD;
     const off = wantedC === null;
     const shouldMoveC = off || this.sinceWantedC === null ? 0 : Math.abs(wantedC - this.sinceWantedC);
     const should = off
       ? tempC > T.hotC.value && stuckMin >= T.stuckOffMin.value
-      : shouldMoveC >= T.shouldMoveC.value && this.movedBeforeC >= T.movedShare.value * shouldMoveC;
+      : shouldMoveC >= T.shouldMoveC.value &&
+        place.possible.every((each) => each.behindC >= T.shouldMoveC.value / 2) &&
+        this.movedBeforeC >= T.movedShare.value * shouldMoveC;
     if (!should) return UNTOLD;
     const found = off
       ? `${tempC} °C for ${stuckMin.toFixed(0)} min although the kiln is off`

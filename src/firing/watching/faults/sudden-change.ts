@@ -15,6 +15,15 @@ export interface Trust {
 }
 const BELIEVED: Trust = { believed: true, jump: FINE, slipped: FINE };
 
+/** What the programme asks of the elements. */
+export type Elements = "none asked" | "as asked" | "full power";
+
+/** What elements at full power can add to what a bare probe sees at once, °C: much when cold, little when hot. */
+function glow(tempC: number): number {
+  const kelvin = tempC + 273.15;
+  return (kelvin ** 4 + J.glowK4.value) ** 0.25 - kelvin;
+}
+
 interface Away {
   readonly fromMin: number;
   readonly fromC: number;
@@ -40,13 +49,14 @@ export class SuddenChange {
   private away: Away | null = null;
   private slipped: Slipped | null = null;
 
-  look(minute: number, tempC: number, heating: boolean): Trust {
+  look(minute: number, tempC: number, elements: Elements): Trust {
     if (this.lastMin === null) return this.believe(minute, tempC);
     if (this.away !== null) return this.lookAway(this.away, minute, tempC);
     const change = tempC - this.lastC;
     const spentMin = minute - this.lastMin;
     if (this.slipped !== null) return this.lookSlipped(this.slipped, change, minute, tempC);
-    const up = change > J.slackC.value + J.riseCPerMin.value * spentMin;
+    const glowC = elements === "full power" ? glow(this.lastC) : 0;
+    const up = change > J.slackC.value + glowC + J.riseCPerMin.value * spentMin;
     const down = -change > S.slackC.value + S.fallCPerMin.value * spentMin;
     if (!up && !down) return this.believe(minute, tempC);
     const away = {
@@ -54,7 +64,7 @@ export class SuddenChange {
       fromC: this.lastC,
       firstMin: minute,
       firstC: tempC,
-      maySlip: down && heating,
+      maySlip: down && elements !== "none asked",
     };
     this.away = away;
     return { believed: false, jump: away.maySlip ? UNTOLD : { is: "wrong", ...jumped(away) }, slipped: UNTOLD };

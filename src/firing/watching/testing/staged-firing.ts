@@ -29,12 +29,15 @@ export interface Staged {
   readonly probeC: Float64Array;
   readonly levelC: readonly Float64Array[];
   readonly shutOffMin: number;
-  /** The slowest climb over any 20 min while it lay more than 10 °C behind a ramp, as a share of what was asked. */
+  /** The slowest climb over any 20 min while it lay more than 10 °C behind its programme, as a share of what was asked. */
   readonly slowestShare: number;
 }
 
 const STEP_S = 30;
 const THERE_C = 0.5;
+const BEHIND_C = 10;
+/** Steps in twenty minutes. */
+const BACK = 40;
 const LONGEST_MIN = 4 * 24 * 60;
 
 /** Stages it: the controller asks by its clock, the kiln gives what it can. */
@@ -64,6 +67,11 @@ export function staged(staging: Staging): Staged {
     });
   };
   let slowestShare = 1;
+  const compare = (wantedC: number, rateCPerHour: number): void => {
+    const back = minutes.length - 1 - BACK;
+    if (back < 0 || wantedC - probe() < BEHIND_C) return;
+    slowestShare = Math.min(slowestShare, ((probe() - (probeC[back] as number)) * 3) / rateCPerHour);
+  };
   let from = staging.rampFromC ?? staging.startC;
   for (const { targetC, rateCPerHour, holdMin } of programme.segments) {
     const rising = targetC >= from;
@@ -77,13 +85,13 @@ export function staged(staging: Staging): Staged {
       const share = rampMin === 0 ? 1 : Math.min(1, (minute - begun + STEP_S / 60) / rampMin);
       const wanted = from + share * (targetC - from);
       advance(rateCPerHour === null && !rising ? targetC : wanted);
-      const back = minutes.length - 1 - 40;
-      if (rising && rateCPerHour !== null && back >= 0 && wanted - probe() > 10 && minute - begun > 20) {
-        slowestShare = Math.min(slowestShare, ((probe() - (probeC[back] as number)) * 3) / rateCPerHour);
-      }
+      if (rising && rateCPerHour !== null && minute - begun > 20) compare(wanted, rateCPerHour);
     }
     const held = minute;
-    while (minute - held < holdMin) advance(targetC);
+    while (minute - held < holdMin) {
+      advance(targetC);
+      if (rising && rateCPerHour !== null) compare(targetC, rateCPerHour);
+    }
     from = targetC;
   }
   const shutOffMin = minute;
