@@ -30,6 +30,8 @@ export interface ServerSetting {
   readonly mqtt?: MqttWish | null;
   /** What she should know, in words: a broker is away, a notice could not be sent. Nobody is told where left out. */
   readonly say?: (words: string) => void;
+  /** How fast the studio's clock runs: 1 where left out; a rehearsal's runs faster. */
+  readonly pace?: number;
   /** The hour of the day in the studio, 0 to 23; by this machine's clock where left out. */
   readonly hourOf?: (ms: number) => number;
 }

@@ -40,10 +40,12 @@ import { settingsRoute } from "./routes/settings.ts";
 import { sheetRoutes } from "./routes/sheets.ts";
 import { studioCardRoute } from "./routes/studio-card.ts";
 import { wareCsvRoutes } from "./routes/ware-csv.ts";
+import { watchRoutes } from "./routes/watch.ts";
 import type { Certificate } from "./running/certificate.ts";
 import type { ServerSetting } from "./server-setting.ts";
 import { handOutFiles } from "./static-files.ts";
 import { Studio } from "./studio.ts";
+import { Watches } from "./watching/watches.ts";
 
 /** Requests a minute from one address of the home network: far more than a phone in use sends. */
 const MOST_A_MINUTE = 1200;
@@ -56,6 +58,7 @@ export async function studioServer(setting: ServerSetting): Promise<FastifyInsta
   const say = setting.say ?? (() => {});
   const readings = new Readings(studio);
   const notices = new Notices(studio, { ...setting, say });
+  const watches = new Watches({ ...setting, studio, notices, keeper: readings.keeper, pace: setting.pace ?? 1 });
   const streams = new EventStreams();
   const door = new Door(setting);
   const threads = new ReadyThreads({ "plan-worker": usualWorkers(), "bound-worker": 1 });
@@ -103,6 +106,7 @@ export async function studioServer(setting: ServerSetting): Promise<FastifyInsta
       await api.register(loggerRoute(studio));
       await api.register(readingRoutes(studio, readings.loggers, readings.feed));
       await api.register(firingReadingRoutes(studio, readings.keeper));
+      await api.register(watchRoutes(studio, watches, streams));
       await api.register(mailRoutes(studio, notices.sender));
       await api.register(eventRoutes(studio, streams));
       openApiRoute(api);
@@ -113,6 +117,9 @@ export async function studioServer(setting: ServerSetting): Promise<FastifyInsta
   closeUnusedLines(app);
   const { mqtt: wish = null } = setting;
   const mqtt = wish === null ? null : new MqttFeed({ ...setting, ...readings, wish, say });
+  app.addHook("onReady", async () => {
+    void watches.refresh();
+  });
   app.addHook("onListen", async () => {
     setTimeout(() => threads.makeReady(), FIRST_PAGE_MS).unref();
   });
@@ -121,6 +128,7 @@ export async function studioServer(setting: ServerSetting): Promise<FastifyInsta
     await threads.end();
     await mqtt?.close();
     await readings.close();
+    await watches.close();
     await notices.close();
     streams.endAll();
   });

@@ -50,6 +50,8 @@ const CONTRACT = [
   "POST /begin",
   "POST /readings",
   "POST /loggers",
+  "GET /firings/{id}/watch",
+  "GET /firings/{id}/watch/events",
   "GET /mail",
   "POST /mail",
   "DELETE /mail",
