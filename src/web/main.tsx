@@ -14,6 +14,7 @@ import { queries } from "./studio/cache.ts";
 import { beginListening } from "./studio/events.ts";
 import { keepReads } from "./studio/kept-reads.ts";
 import { readAhead } from "./studio/read-ahead.ts";
+import { showNotices } from "./watch/notices/show-notices.ts";
 
 // The screen she came for is fetched beside the first question to the studio, not after it.
 void screenAt(location.pathname)
@@ -22,6 +23,7 @@ void screenAt(location.pathname)
 keepReads();
 beginListening();
 tellLateRefusals();
+showNotices();
 keepProgram();
 readAhead();
 

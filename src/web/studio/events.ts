@@ -2,6 +2,7 @@ import type { StudioEvent } from "../../studio/api/contract.ts";
 import { queries, showChanged } from "./cache.ts";
 import { ask, StudioRefusal } from "./client.ts";
 import { answering, passphraseAsked, waitingCount } from "./connection.ts";
+import { heardNotice } from "./heard-notice.ts";
 import { pauseMs } from "./line.ts";
 import { line, shownEntries } from "./sending.ts";
 
@@ -26,7 +27,9 @@ async function readOne(kind: string, id: string): Promise<{ id: string } | null>
   }
 }
 
-async function heard({ entryId, changed, settingsChanged }: StudioEvent): Promise<void> {
+async function heard({ entryId, changed, settingsChanged, notice }: StudioEvent): Promise<void> {
+  // Something to be told to her; nothing was changed by it.
+  if (notice !== undefined) return heardNotice.set(notice);
   // Her own change, shown already; and while changes of hers wait, the screen is ahead of the studio.
   if (shownEntries.has(entryId)) return;
   if (waitingCount.get() > 0) {

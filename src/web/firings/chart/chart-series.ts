@@ -4,7 +4,7 @@ import type { HeatWork } from "../../../firing/heat-work/heat-work.ts";
 import { equivalentC } from "../../../firing/heat-work/ladder-position.ts";
 
 /** How a line is drawn. Dashes and weight tell them apart, not colour alone. */
-export type LineLook = "programme" | "foretold" | "measured" | "level" | "heat work";
+export type LineLook = "programme" | "foretold" | "rest" | "measured" | "level" | "heat work";
 
 /** A line of the chart: minutes since the start and °C. A temperature that is no number is a gap. */
 export interface ChartSeries {

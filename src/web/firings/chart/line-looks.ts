@@ -6,6 +6,7 @@ export const LINES: Readonly<
 > = {
   programme: { token: "ink-soft", width: 1.5, dash: [6, 4] },
   foretold: { token: "celadon", width: 2, dash: [] },
+  rest: { token: "clay", width: 2, dash: [3, 4] },
   measured: { token: "clay", width: 3, dash: [] },
   level: { token: "edge", width: 1, dash: [] },
   "heat work": { token: "ochre", width: 2, dash: [2, 3] },
