@@ -36,9 +36,13 @@ const FORMS: readonly Form[] = [
  * @param seed any whole number; the same seed gives the same shelf
  * @param pieces how many wait
  */
-export function benchmarkRequest(seed: number, pieces: number): LoadRequest {
+export const benchmarkRequest = (seed: number, pieces: number): LoadRequest =>
+  readLoadRequest(benchmarkFile(seed, pieces));
+
+/** The same, as it is written in a file. */
+export function benchmarkFile(seed: number, pieces: number) {
   const chance = seededChance(seed * 7919 + pieces);
-  return readLoadRequest({
+  return {
     format: "load-request/1",
     kiln: {
       name: "benchmark kiln",
@@ -51,7 +55,7 @@ export function benchmarkRequest(seed: number, pieces: number): LoadRequest {
       posts: [25, 50, 75, 100, 125, 150].map((heightMm) => ({ heightMm, widthMm: 35, shape: "square", count: 6 })),
     },
     ware: waiting(chance, pieces),
-  });
+  };
 }
 
 function waiting(chance: Chance, pieces: number): object[] {

@@ -1,8 +1,9 @@
 // Prints the planner's table against both yardsticks and the bound, and stores it with date and machine: see README.md.
-// Run: npm run bench, or node benchmarks/run.ts [loads|live|drags|rules|records …] [--seeds N] [--pieces N,N] [--seconds S]
+// Run: npm run bench, or node benchmarks/run.ts [loads|live|drags|rules|records|browser …] [--seeds N] [--pieces N,N] [--seconds S]
 //      [--threads N] [--random N] [--dry]
 
 import { parseArgs } from "node:util";
+import { inBrowser } from "./browser.ts";
 import { type Drags, dragRows, drags } from "./drags.ts";
 import { type LivePlan, livePlan, livePlanRows } from "./live-plans.ts";
 import { packingRecords } from "./packing-records.ts";
@@ -63,6 +64,7 @@ const parts: Record<string, () => Promise<{ rows: Row[]; result: unknown }>> = {
     const result = packingRecords(seeds);
     return { rows: recordRows(result), result: { seeds, result } };
   },
+  browser: inBrowser,
 };
 const NOT_YET: Row[] = [
   {
