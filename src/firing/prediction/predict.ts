@@ -125,7 +125,7 @@ function coolHours(firing: SimulatedFiring, underC: number): number | null {
 }
 
 /** At most a few hundred points: those where the curve bends, none further than a degree from a straight line. */
-function thinned(minutes: Float64Array, tempC: Float64Array): [number, number][] {
+export function thinned(minutes: Float64Array, tempC: Float64Array): [number, number][] {
   const kept: [number, number][] = [];
   let from = 0;
   const last = minutes.length - 1;

@@ -16,6 +16,7 @@ const WHOLE_ERROR_C = 500;
 const LEAST_ERROR = 0.25;
 /** What is foretold of one kiln of several may be reckoned in larger steps: it moves the end by less than a minute. */
 const STEP_ERROR_K = 2;
+const JOULES_A_KWH = 3.6e6;
 
 /** One kiln that might be the one being fired: it lives through the same readings, and can be fired on from there. */
 export class LiveKiln {
@@ -58,6 +59,11 @@ export class LiveKiln {
   /** What its probe reads. */
   probeC(): number {
     return this.solver.zoneC(this.zone) + this.setting.probeOffsetC;
+  }
+
+  /** What its elements have drawn so far. */
+  kWh(): number {
+    return this.solver.givenJ / JOULES_A_KWH;
   }
 
   /** Lives through a step: held to the readings, or left to itself at full power or off. */

@@ -4,7 +4,7 @@ import { coneWork, prepareCurve } from "../heat-work/cone-work.ts";
 import type { Curve } from "../heat-work/curve.ts";
 import { type HeatWork, heatWork } from "../heat-work/heat-work.ts";
 import { degreesBeyond, equivalentC } from "../heat-work/ladder-position.ts";
-import { COOL_STEPS } from "../prediction/predict.ts";
+import { COOL_STEPS, thinned } from "../prediction/predict.ts";
 import type { SimulatedFiring } from "../thermal/fire.ts";
 import { coolAtMin, hottestThrough } from "./cool-until.ts";
 import type { BankEstimate, KilnBank } from "./kiln-bank.ts";
@@ -45,6 +45,10 @@ export interface Outlook {
   readonly final: { readonly probe: FinalHeat | null; readonly levels: readonly FinalHeat[] };
   /** When probe and ware are under each temperature; null where that takes over a week. */
   readonly cool: readonly { readonly tempC: number; readonly means: string; readonly at: Estimate | null }[];
+  /** What the probe is expected to read from now on, by the likeliest kiln of the bank: [minute, °C], thinned for reading. */
+  readonly curve: readonly (readonly [number, number])[];
+  /** What the elements have drawn so far, by the model. */
+  readonly kWhSoFar: number;
   /** What the rest of the firing will take. */
   readonly kWhToGo: number;
   /** False where the kiln cannot end the programme. */
@@ -130,6 +134,12 @@ export function outlookOf(model: LiveModel, place: ProgrammePlace, log: Curve, a
         (atMin) => MODEL_ERROR.coolMin + MODEL_ERROR.coolShare * toGo(atMin),
       ),
     })),
+    curve: thinned(middle.minutes, middle.probeC).map(([minute, tempC]) => [now.minute + minute, tempC] as const),
+    kWhSoFar: combined(
+      bank,
+      estimate,
+      bank.kilns.map((kiln) => kiln.kWh()),
+    ),
     kWhToGo: Math.max(
       0,
       combined(

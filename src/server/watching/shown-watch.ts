@@ -56,13 +56,13 @@ function conesAbout({ cones }: HeatWork, cone: ConeName | null): WatchedHeat["co
 }
 
 function shownOutlook(outlook: Outlook): WatchedOutlook {
-  const { cone, ends, cool } = outlook;
+  const { cone, ends, cool, curve, kWhSoFar, kWhToGo } = outlook;
   return {
     cone: cone && { cone: cone.cone, down: momentOf(cone.probe) },
     shutOff: momentOf(ends),
     cool: cool.map(({ tempC, means, at }) => ({ tempC, means, when: momentOf(at) })),
-    curve: [],
-    kWh: null,
+    curve,
+    kWh: { soFar: kWhSoFar, inAll: kWhSoFar + kWhToGo },
   };
 }
 

@@ -85,6 +85,12 @@ describe("a firing under way", () => {
     expect(end?.fromMin).toBeLessThan(731);
     expect(end?.toMin).toBeGreaterThan(731);
     expect(outlook?.cone?.cone).toBe("6");
+    // The energy is that of a kiln of its size (design: 25 to 35 kWh, about 57 litres), most of it still to come.
+    expect(outlook?.kWh?.soFar).toBeGreaterThan(1);
+    expect(outlook?.kWh?.inAll).toBeGreaterThan(25);
+    expect(outlook?.kWh?.inAll).toBeLessThan(70);
+    expect(outlook?.curve[0]?.[0]).toBeGreaterThan(160);
+    expect(Math.max(...(outlook?.curve ?? []).map(([, tempC]) => tempC))).toBeCloseTo(1222, -1);
     expect(outlook?.cool.map(({ tempC }) => tempC)).toEqual([200, 120, 95, 50]);
     expect((await studio.ask("GET", "/firings/nobody/watch")).statusCode).toBe(404);
   });
