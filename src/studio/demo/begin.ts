@@ -21,7 +21,11 @@ export async function beginWithDemo(store: StudioStore, now: string, newId: () =
     await records.ware.add(...demo.ware);
     await records.loads.add(...demo.loads);
     await records.firings.add(...demo.firings);
+    for (const { firingId, probe, readings } of demo.readings) await records.readings.add(firingId, probe, readings);
     await records.notes.add(...demo.notes);
+    await records.programmes.add(...demo.programmes);
+    await records.calibrations.add(...demo.calibrations);
+    await records.upkeep.add(...demo.upkeep);
   });
 }
 

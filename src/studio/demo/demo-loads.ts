@@ -29,14 +29,33 @@ const FOR_THE_MARKET = [
   ...["honey jar", "honey jar lid", "round teapot", "milk jug", "dipping dish", "ring bowl", "great platter"],
 ];
 
+/** What went to the autumn fair, made anew since. */
+const SOLD_SINCE = [
+  ...["espresso cup", "breakfast mug", "straight beaker", "tea bowl", "bud vase", "shoulder vase", "oil bottle"],
+  ...["milk jug", "honey jar", "salt pig", "incense stand", "ring bowl", "noodle bowl"],
+];
+
 /** The other way: tall things from the bottom up, and Maren's four another time. */
 const WITH_THE_TALL_VASE = [
   ...["tall vase", "oil bottle", "shoulder vase", "espresso cup", "breakfast mug", "bud vase", "little beaker"],
   ...["honey jar", "honey jar lid", "round teapot", "milk jug", "dipping dish", "ring bowl"],
 ];
 
-/** Four loads: the next glaze firing in two ways, the bisque she is loading today, and one unpacked last week. */
-export function demoLoads(stock: DemoStock, time: DemoTime, newId: () => string): LoadRecord[] {
+/** The demo's loads by the word the rest of it knows them by. */
+export interface DemoLoads {
+  readonly market: LoadRecord;
+  readonly tall: LoadRecord;
+  readonly bisque: LoadRecord;
+  readonly trial: LoadRecord;
+  readonly pastBisque: LoadRecord;
+  readonly pastGlaze: LoadRecord;
+}
+
+/**
+ * The next glaze firing in two ways, the bisque she is loading today, and three unpacked ones: a trial of last week's,
+ * and the big kiln's last bisque and glaze, whose ware has moved on since.
+ */
+export function demoLoads(stock: DemoStock, time: DemoTime, newId: () => string): DemoLoads {
   const chosen = (names: readonly string[]) => stock.ware.filter(({ ware }) => names.includes(ware.name));
   const bisqueWare = stock.ware.filter(
     (batch) => batch.firingKind === "bisque" && batch.ware.name.search(/candle|herb/) < 0,
@@ -72,13 +91,41 @@ export function demoLoads(stock: DemoStock, time: DemoTime, newId: () => string)
     state: "unpacked",
     ...made(14),
   };
-  return [
+  const pastBisque: LoadRecord = {
+    ...make(
+      stock.big,
+      gone(
+        stock.ware.filter(({ stage }) => stage === "bisque"),
+        "05",
+        newId,
+      ),
+      3,
+      BISQUE_GAPS,
+    ),
+    ...{ name: "bisque, full to the lid", state: "unpacked", ...made(26) },
+  };
+  const pastGlaze: LoadRecord = {
+    ...make(stock.big, gone(chosen(SOLD_SINCE), "6", newId), 4),
+    ...{ name: "the last of the autumn", state: "unpacked", ...made(20) },
+  };
+  const all = (plan: LoadPlanFile | null, days: number) =>
+    ticksOf(plan, Number.POSITIVE_INFINITY, (n) => time.ago(days, 400 - n));
+  return {
     market,
     tall,
-    { ...bisque, ticks: ticksOf(bisque.plan, 1.5, (n) => time.ago(0, 50 - n)) },
-    { ...trial, ticks: ticksOf(trial.plan, Number.POSITIVE_INFINITY, (n) => time.ago(13, 90 - n)) },
-  ];
+    bisque: { ...bisque, ticks: ticksOf(bisque.plan, 1.5, (n) => time.ago(0, 50 - n)) },
+    trial: { ...trial, ticks: all(trial.plan, 13) },
+    pastBisque: { ...pastBisque, ticks: all(pastBisque.plan, 24) },
+    pastGlaze: { ...pastGlaze, ticks: all(pastGlaze.plan, 18) },
+  };
 }
+
+/** Like batches that were there before and have moved on: of the same make, under ids that are kept no more. */
+const gone = (ware: readonly WareRecord[], cone: string, newId: () => string): WareRecord[] =>
+  ware.map((batch) => {
+    const { mustFire: _, ...piece } = batch.ware;
+    return { ...batch, id: newId(), ware: { ...piece, cone } };
+  });
 
 /** Pieces set down from the floor up, so many levels of them: one and a half is the first, and half of the next. */
 function ticksOf(plan: LoadPlanFile | null, levels: number, at: (n: number) => string): Tick[] {

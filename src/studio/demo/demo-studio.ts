@@ -1,16 +1,22 @@
+import type { CalibrationRecord } from "../records/calibration-record.ts";
 import type { ClayBodyRecord, GlazeRecord } from "../records/clay-and-glaze-records.ts";
 import type { FiringRecord } from "../records/firing-record.ts";
 import type { KilnRecord } from "../records/kiln-record.ts";
 import type { LoadRecord } from "../records/load-record.ts";
 import type { NoteRecord } from "../records/note-and-photo-records.ts";
+import type { ProgrammeRecord } from "../records/programme-record.ts";
+import type { ReadingSeries } from "../records/reading.ts";
 import { FIRST_SETTINGS, type StudioSettings } from "../records/studio-settings.ts";
+import type { UpkeepRecord } from "../records/upkeep-record.ts";
 import type { WareRecord } from "../records/ware-record.ts";
 import { demoFirings } from "./demo-firings.ts";
 import { DEMO_KILNS } from "./demo-kilns.ts";
 import { demoLoads } from "./demo-loads.ts";
 import { DEMO_CLAYS, DEMO_GLAZES } from "./demo-materials.ts";
 import { demoNotes } from "./demo-notes.ts";
+import { DEMO_TARIFF, demoProgrammes, programmeRecords } from "./demo-programmes.ts";
 import { demoTime } from "./demo-time.ts";
+import { demoUpkeep } from "./demo-upkeep.ts";
 import { DEMO_WARE } from "./demo-ware.ts";
 
 /** A whole invented studio, as records. */
@@ -23,11 +29,22 @@ export interface DemoStudio {
   readonly loads: readonly LoadRecord[];
   readonly firings: readonly FiringRecord[];
   readonly notes: readonly NoteRecord[];
+  readonly programmes: readonly ProgrammeRecord[];
+  readonly calibrations: readonly CalibrationRecord[];
+  readonly upkeep: readonly UpkeepRecord[];
+  readonly readings: readonly ReadingSeries[];
 }
 
+/** Invented prices, so that money has something to show. */
+const DEMO_COSTS: Partial<StudioSettings> = {
+  ...{ currency: "EUR", tariff: DEMO_TARIFF },
+  ...{ elementSetPrice: 260, elementLifeFirings: 120, shelfPrice: 34, shelfLifeFirings: 150 },
+  guestFee: { perLitre: 0.9, perFiring: 3 },
+};
+
 /**
- * The studio of an invented potter in the middle of her work. Its loads are planned as it is made, which takes a second
- * or so of computing.
+ * The studio of an invented potter in the middle of her work. Its loads are planned, fired and learned from as it is
+ * made, which takes two seconds or so of computing.
  *
  * @param now the moment everything in it is reckoned from, ISO 8601 in UTC
  * @param newId a new id each time
@@ -53,28 +70,34 @@ export function demoStudio(now: string, newId: () => string): DemoStudio {
   );
   const { big, small } = kilns;
   const loads = demoLoads({ big, small, ware, glazes: Object.values(glazes) }, time, newId);
+  const programmes = demoProgrammes();
   const idOf = (name: string): string => named(ware, (batch) => batch.ware.name, name);
-  const loadId = (name: string): string => named(loads, (load) => load.name, name);
   const firings = demoFirings(
-    { big: big.id, small: small.id, trialLoad: loadId("tide and slate, trial") },
+    { bisque: loads.pastBisque, glaze: loads.pastGlaze, trial: loads.trial, market: loads.market },
+    programmes,
+    DEMO_TARIFF,
     time,
     newId,
   );
   const notes = demoNotes(
     {
       ...{ bigKiln: big.id, tide: glazes.tide.id, moonJar: idOf("moon jar"), teapot: idOf("round teapot") },
-      ...{ market: loadId("before the winter market"), bisqueFiring: firings.bisque.id },
+      ...{ market: loads.market.id, bisqueFiring: firings.bisque.id },
       ...{ glazeFiring: firings.glaze.id, trialFiring: firings.trial.id },
     },
     time,
     newId,
   );
   return {
-    settings: { ...FIRST_SETTINGS, studioName: "Window Bench, Ilsabet Quorn" },
+    settings: { ...FIRST_SETTINGS, studioName: "Window Bench, Ilsabet Quorn", ...DEMO_COSTS },
     kilns: Object.values(kilns),
     clayBodies: Object.values(clays),
     glazes: Object.values(glazes),
-    ...{ ware, loads, firings: Object.values(firings), notes },
+    ...{ ware, loads: Object.values(loads), notes },
+    firings: [...firings.earlier, firings.bisque, firings.glaze, firings.trial, firings.next],
+    ...{ readings: firings.readings, calibrations: firings.calibrations },
+    programmes: programmeRecords(programmes, time, newId),
+    upkeep: demoUpkeep({ big: big.id, small: small.id }, time, newId),
   };
 }
 
