@@ -1,4 +1,5 @@
 import { equivalentC } from "../../firing/heat-work/ladder-position.ts";
+import type { ForetoldRecord } from "../records/firing-parts.ts";
 import type { FiringRecord } from "../records/firing-record.ts";
 import type { ReadingSeries } from "../records/reading.ts";
 import { controllingSeries, meteredKWh } from "./firing-evidence.ts";
@@ -69,7 +70,7 @@ function againstOf(firing: FiringRecord, readings: readonly ReadingSeries[]): Fi
     hours: against(foretold?.hours ?? null, hours),
     kWh: against(foretold?.kWh ?? null, meteredKWh(firing)),
     peakC: against(foretold?.peakC ?? null, series && peakOf(series)),
-    coolHours: against(foretold?.coolHours[String(OPEN_UNDER_C)] ?? null, coolHours(series, shutOffAt)),
+    coolHours: against(foretold ? foretoldCoolHours(foretold) : null, coolHours(series, shutOffAt)),
     shelves,
     shelfRmsC: squares.length === 0 ? null : Math.sqrt(squares.reduce((sum, each) => sum + each, 0) / squares.length),
   };
@@ -87,6 +88,18 @@ function coolHours(series: ReadingSeries | null, shutOffAt: string | undefined):
   if (series === null || shutOffAt === undefined) return null;
   const cool = series.readings.find(({ at, tempC }) => at > shutOffAt && tempC <= OPEN_UNDER_C);
   return cool ? (Date.parse(cool.at) - Date.parse(shutOffAt)) / HOUR_MS : null;
+}
+
+/**
+ * The same of the foretold curve, which is the probe's too: `foretold.coolHours` waits for the ware besides, of which
+ * nobody reads the temperature.
+ */
+function foretoldCoolHours({ curve, hours }: ForetoldRecord): number | null {
+  const after = curve.findIndex(([minute, tempC]) => minute > hours * 60 && tempC <= OPEN_UNDER_C);
+  const [cool, hot] = [curve[after], curve[after - 1]];
+  if (!cool || !hot) return null;
+  const share = hot[1] > cool[1] ? (hot[1] - OPEN_UNDER_C) / (hot[1] - cool[1]) : 1;
+  return (hot[0] + share * (cool[0] - hot[0])) / 60 - hours;
 }
 
 /** How far off a kiln's firings were foretold, root mean square: before it was calibrated, and since. */
