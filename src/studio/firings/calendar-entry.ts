@@ -71,6 +71,9 @@ export function calendarMoments(firing: FiringRecord): CalendarMoment[] {
  * A firing as an iCalendar file (RFC 5545), times in UTC: any calendar shows them by its own clock. Each moment keeps
  * its identity, so that the file taken in again moves what is there.
  *
+ * The library behind it makes ids of its own that are not used, with `crypto.randomUUID`: which Node has, and a browser
+ * only on https or this very machine.
+ *
  * @param now the moment it is written, ISO 8601 in UTC
  * @throws BadInput as `calendarMoments` does
  */
