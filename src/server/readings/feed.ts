@@ -19,9 +19,10 @@ export class Feed {
    * Keeps a logger's readings; comes back when they are on the disk.
    *
    * @param readings at least one
+   * @param gatherMs as `ReadingKeeper.keep` has it
    * @throws Refusal 409 where none of them belongs to a firing
    */
-  async take({ kilnId, probe }: LoggerRecord, readings: readonly Reading[]): Promise<ReadingsKept> {
+  async take({ kilnId, probe }: LoggerRecord, readings: readonly Reading[], gatherMs?: number): Promise<ReadingsKept> {
     const earliest = readings.map(({ at }) => at).sort()[0] as string;
     const firings = await this.#firings.of(kilnId, earliest);
     const byFiring = Map.groupBy(readings, ({ at }) => firings.at(at));
@@ -29,7 +30,9 @@ export class Feed {
     byFiring.delete(null);
     if (byFiring.size === 0) throw noFiring(firings.isUnderWay);
     await Promise.all(
-      [...byFiring].map(([firingId, its]) => this.#keeper.keep({ firingId: firingId as string, probe, readings: its })),
+      [...byFiring].map(([firingId, its]) =>
+        this.#keeper.keep({ firingId: firingId as string, probe, readings: its }, gatherMs),
+      ),
     );
     return { kept: readings.length - aside.length, leftAside: aside.length };
   }

@@ -2,9 +2,11 @@ import { randomBytes } from "node:crypto";
 import mqtt from "mqtt";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { BadInput } from "../../measures/bad-input.ts";
+import * as sample from "../../store/testing/sample-records.ts";
 import type { LoggerRecord } from "../../studio/records/logger-record.ts";
 import type { Reading } from "../../studio/records/reading.ts";
 import { testBroker } from "../testing/mosquitto.ts";
+import { testStudio } from "../testing/test-studio.ts";
 import { MqttFeed } from "./mqtt-feed.ts";
 import { loggerNames, type MqttWish, readMessage } from "./mqtt-message.ts";
 
@@ -106,6 +108,26 @@ else {
       feed = listen();
       await until(() => temps().length === 3);
       expect(temps()).toEqual([1, 2, 3]);
+    });
+
+    test("reach the firing under way of a served studio", async () => {
+      const started = { startedAt: "2026-11-25T07:00:00.000Z", endedAt: null, programme: null, loadId: null } as const;
+      const said: string[] = [];
+      const more = { mqtt: { ...wish, topic: "house/+/temperature" }, say: (words: string) => said.push(words) };
+      const studio = await testStudio({ more });
+      await studio.store.write(async (records) => {
+        await records.kilns.add(sample.kiln());
+        await records.firings.add(sample.firing("hot", { ...started, state: "firing", meterReadings: [] }));
+        const stamps = { createdAt: sample.MOMENT, changedAt: sample.MOMENT };
+        const tokenHash = "0".repeat(64);
+        await records.loggers.add({ id: "l", kilnId: "kiln-1", probe: "lid", name: "shed", tokenHash, ...stamps });
+      });
+      await until(() => said.length > 0);
+      await publish(["house/shed/temperature", dated(5)], ["house/barn/temperature", dated(6)]);
+      await expect
+        .poll(() => studio.store.read(({ readings }) => readings.of("hot")))
+        .toEqual([{ firingId: "hot", probe: "lid", readings: [{ at: "2026-11-25T08:00:05.000Z", tempC: 5 }] }]);
+      await studio.end();
     });
 
     test("a message whose readings could not be kept is tried until they are", async () => {

@@ -86,7 +86,8 @@ export class MqttFeed {
       const { readings, isDated } = readMessage(payload, wish.unit, now());
       // One that was held back, or left standing, and does not say when it was, is of nobody knows when.
       if (!isDated && (isRetained || performance.now() - this.#hereSinceMs < HELD_BACK_MS)) return;
-      await this.#untilKept(() => feed.take(logger, readings));
+      // The client takes one message after another: nothing that could share a transaction is on its way.
+      await this.#untilKept(() => feed.take(logger, readings, 0));
     } catch (error) {
       if (error instanceof BadInput) this.#tellOnce(topic, error);
       else this.#setting.complain(error as Error);

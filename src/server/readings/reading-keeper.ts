@@ -45,12 +45,14 @@ export class ReadingKeeper {
   /**
    * Keeps readings; comes back when they are on the disk.
    *
+   * @param gatherMs how long to wait for others to share the transaction; 0 for a sender of whom nothing else comes
+   *   before this is answered
    * @throws BadInput where they cannot be kept; those of others that came at the same time are
    */
-  keep(given: ProbeReadings): Promise<void> {
+  keep(given: ProbeReadings, gatherMs = GATHER_MS): Promise<void> {
     return new Promise((done, failed) => {
       this.#waiting.push({ ...given, done, failed });
-      this.#timer ??= setTimeout(() => this.#keepWaiting(), GATHER_MS);
+      this.#timer ??= setTimeout(() => this.#keepWaiting(), gatherMs);
     });
   }
 

@@ -162,7 +162,10 @@ export class LiveFiring {
       if (failed !== null) throw new Error(`${this.#firing.name} cannot be watched: ${failed}`);
       if (state === null || this.#isOver) return;
       this.#state = state;
-      this.#looks = toldLookTimes(this.#looks, lookTimes(state, nowMin), this.#setting.studio.now());
+      // While its probe cannot be believed, nobody knows: what was told stands.
+      if (state.outlook !== null) {
+        this.#looks = toldLookTimes(this.#looks, lookTimes(state, nowMin), this.#setting.studio.now());
+      }
       this.#tellSoon();
       await notices.tell(this.#noticed());
     } catch (error) {
