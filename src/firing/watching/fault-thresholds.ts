@@ -55,6 +55,10 @@ export const FAULT_THRESHOLDS = {
     staysMin: threshold(3, "Past the moment in which a programme may have ended by another clock than ours."),
     fallingC: threshold(12, "Four times a noise of 3 °C under the highest reading: heat is leaving, not coming."),
     fallingMin: threshold(5, "Longer than a spyhole is looked through."),
+    coolingMin: threshold(
+      12,
+      "Where it is to cool or to be held on its way down, by our clock; a programme's end may be five minutes off.",
+    ),
     goesOnShare: threshold(0.7, "Climbing so again, it is no longer stalling: well above where it began."),
     caughtUpC: threshold(8, "Near enough to its programme again."),
   },

@@ -13,6 +13,8 @@ const REMEMBERED_MIN = 10;
 const MOST_APART_C = 60;
 /** A way that fits worse than the best by more than this is not borne by the readings, °C. Above twice a reading's noise. */
 const NOT_BORNE_C = 8;
+/** A beginning that is not borne for so long, while another fits within so much, is out for good. */
+const OUT = { afterMin: 30, fitsC: 4 };
 /** The first way is believed until another fits this much better, °C. */
 const CLEARLY_C = 4;
 /** The first reading may be off by this much, °C: twice a reading's noise. It moves all that follows a slow first ramp. */
@@ -22,13 +24,22 @@ const WARM_C = 15;
 /** A kiln that is off loses at least this much at first, °C a minute, and this is asked of it no longer than so many minutes. */
 const FALL = { cPerMin: 1, forMin: 30 };
 
+interface Way {
+  readonly follower: ProgrammeFollower;
+  /** How far from it the readings have been of late. */
+  apartC: number;
+  apartSinceMin: number | null;
+  /** It did not fit for long while another did: it does not come back when something goes wrong. */
+  out: boolean;
+}
+
 /**
  * Follows a firing by every way in which controllers work: waiting for the kiln at the end of a ramp or not; where the
  * kiln is warm, beginning from what it has or from the room's temperature (common practice, no source); and by a clock that
  * is early or late by what the first reading's noise may make. What the readings have lain near to of late is the likeliest.
  */
 export class FollowedProgramme {
-  private readonly ways: { follower: ProgrammeFollower; apartC: number }[];
+  private readonly ways: Way[];
   private readonly over: { sinceMin: number; fromC: number }[] = [];
   private likeliest = 0;
   private lastMin: number;
@@ -39,7 +50,12 @@ export class FollowedProgramme {
     if (startC > roomC + WARM_C) starts.push(roomC);
     this.ways = starts
       .flatMap((fromC) => [true, false].map((waits) => ({ waits, fromC })))
-      .map((way) => ({ follower: new ProgrammeFollower(segments, startMin, way), apartC: 0 }));
+      .map((way) => ({
+        follower: new ProgrammeFollower(segments, startMin, way),
+        apartC: 0,
+        apartSinceMin: null,
+        out: false,
+      }));
     this.lastMin = startMin;
   }
 
@@ -58,25 +74,38 @@ export class FollowedProgramme {
       way.apartC = kept * way.apartC + (1 - kept) * apart;
       return place;
     });
-    const least = this.ways.reduce((best, way) => Math.min(best, way.apartC), Number.POSITIVE_INFINITY);
-    if ((this.ways[this.likeliest] as { apartC: number }).apartC > least + CLEARLY_C) {
-      this.likeliest = this.ways.findIndex((way) => way.apartC === least);
+    const least = this.ways.reduce(
+      (best, way) => (way.out ? best : Math.min(best, way.apartC)),
+      Number.POSITIVE_INFINITY,
+    );
+    // Only in the first segment: where a ramp begins shows there; whether a controller waits, never for sure.
+    for (const [i, way] of this.ways.entries()) {
+      const told = places[i]?.segment === 0 && least <= OUT.fitsC;
+      if (!told || way.apartC <= least + NOT_BORNE_C) way.apartSinceMin = null;
+      else way.apartSinceMin ??= minute;
+      if (way.apartSinceMin !== null && minute - way.apartSinceMin >= OUT.afterMin) way.out = true;
+    }
+    if ((this.ways[this.likeliest] as Way).out || (this.ways[this.likeliest] as Way).apartC > least + CLEARLY_C) {
+      this.likeliest = this.ways.findIndex((way) => !way.out && way.apartC === least);
     }
     return {
       likeliest: places[this.likeliest] as ProgrammePlace,
       // A warm kiln stands still until a ramp from the room's temperature has come up to it: that bears every way.
       possible: places.filter((place, i) => {
-        const borne = (this.ways[i] as { apartC: number }).apartC <= least + NOT_BORNE_C;
-        return borne || i === this.likeliest || (place.segment === 0 && place.doing === "ramp");
+        const { apartC, out } = this.ways[i] as Way;
+        const borne = apartC <= least + NOT_BORNE_C || (place.segment === 0 && place.doing === "ramp");
+        return i === this.likeliest || (borne && !out);
       }),
     };
   }
 
-  /** How far a reading is from what a way asks for; once it is over, from falling. */
+  /** How far a reading is from what a way asks for; once it is over, from falling. As fast as it can, any pace fits. */
   private apart(way: number, place: ProgrammePlace, minute: number, tempC: number): number {
-    if (place.wantedC !== null) return tempC - place.wantedC;
+    if (place.wantedC !== null) return isAsFastAsItCan(place) ? 0 : tempC - place.wantedC;
     this.over[way] ??= { sinceMin: minute, fromC: tempC };
     const { sinceMin, fromC } = this.over[way] as { sinceMin: number; fromC: number };
     return Math.max(0, tempC - fromC + FALL.cPerMin * Math.min(FALL.forMin, minute - sinceMin));
   }
 }
+
+const isAsFastAsItCan = (place: ProgrammePlace): boolean => place.doing === "ramp" && place.askedCPerHour === null;

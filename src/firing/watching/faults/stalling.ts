@@ -1,6 +1,5 @@
 import { type FaultLook, FINE, type Sign, UNTOLD, type WatchedReading } from "../fault.ts";
 import { FAULT_THRESHOLDS } from "../fault-thresholds.ts";
-import type { ProgrammePlace } from "../programme-follower.ts";
 
 const T = FAULT_THRESHOLDS.stalling;
 const MESSAGE =
@@ -8,7 +7,7 @@ const MESSAGE =
 const FALLING =
   "The kiln loses heat although its programme asks for more. Look whether it is still on: breaker, door switch, an error on the controller; and whether the probe still sits in its hole. Your kiln's manual and a licensed electrician come first; isolate the kiln before you reach inside.";
 
-/** Below the planned ramp, and hardly climbing or falling. One that is behind but climbs is late, not stalling. */
+/** Below its programme, and hardly climbing, or falling. One that is behind but climbs is late, not stalling. */
 export class Stalling implements FaultLook {
   readonly kind = "stalling";
   private keptUpMin: number | null = null;
@@ -20,7 +19,7 @@ export class Stalling implements FaultLook {
 
   look({ minute, tempC, place, recent }: WatchedReading): Sign {
     const { likeliest, possible } = place;
-    if (!possible.every(climbs)) {
+    if (possible.some((each) => each.doing === "over")) {
       this.forget(minute);
       return FINE;
     }
@@ -29,7 +28,7 @@ export class Stalling implements FaultLook {
       this.highestC = tempC;
       this.highestMin = minute;
     }
-    const behind = Math.min(...possible.map((each) => each.behindC));
+    const behind = Math.min(...possible.map((each) => (each.wantedC ?? tempC) - tempC));
     if (behind < T.caughtUpC.value) {
       this.keptUpMin = minute;
       this.lowSinceMin = null;
@@ -42,10 +41,14 @@ export class Stalling implements FaultLook {
     if (tempC > this.highestC - T.fallingC.value) this.lowSinceMin = null;
     else this.lowSinceMin ??= minute;
     const since = this.keptUpMin ?? minute;
-    if (behind >= T.behindC.value && this.lowSinceMin !== null && minute - this.lowSinceMin >= T.fallingMin.value) {
-      const found = `${tempC.toFixed(0)} °C, ${(this.highestC - tempC).toFixed(0)} °C lower than ${(minute - this.highestMin).toFixed(0)} min ago, and ${behind.toFixed(0)} °C below its programme`;
-      return { is: "wrong", sinceMin: this.highestMin, found, message: FALLING };
+    const rising = possible.every((each) => each.rising);
+    const longEnough = rising ? T.fallingMin.value : T.coolingMin.value;
+    if (behind >= T.behindC.value && this.lowSinceMin !== null && minute - this.lowSinceMin >= longEnough) {
+      const fallen = `${(this.highestC - tempC).toFixed(0)} °C lower than ${(minute - this.highestMin).toFixed(0)} min ago, `;
+      const found = `${tempC.toFixed(0)} °C, ${rising ? fallen : ""}${behind.toFixed(0)} °C below its programme`;
+      return { is: "wrong", sinceMin: rising ? this.highestMin : since, found, message: FALLING };
     }
+    if (!rising) return UNTOLD;
     const slope = recent.slopeCPerHour(T.overMin.value);
     if (slope === null) return UNTOLD;
     const asked = Math.min(...possible.map((each) => each.askedCPerHour ?? 0));
@@ -68,5 +71,3 @@ export class Stalling implements FaultLook {
     this.segment = -1;
   }
 }
-
-const climbs = (place: ProgrammePlace): boolean => place.doing !== "over" && place.rising;

@@ -19,6 +19,8 @@ export interface Staging {
   readonly share?: (minute: number) => number;
   /** From this minute on its relay is welded. */
   readonly weldedFromMin?: number;
+  /** It is followed no longer than this. */
+  readonly untilMin?: number;
   /** It is followed until so cool. */
   readonly coolToC: number;
 }
@@ -67,6 +69,7 @@ export function staged(staging: Staging): Staged {
     });
   };
   let slowestShare = 1;
+  const untilMin = staging.untilMin ?? Number.POSITIVE_INFINITY;
   const compare = (wantedC: number, rateCPerHour: number): void => {
     const back = minutes.length - 1 - BACK;
     if (back < 0 || wantedC - probe() < BEHIND_C) return;
@@ -80,7 +83,7 @@ export function staged(staging: Staging): Staged {
     const begun = minute;
     const short = (): number => (rising ? targetC - probe() : probe() - targetC);
     const mustWait = waits || rateCPerHour === null;
-    while (minute - begun < rampMin || (mustWait && short() > THERE_C)) {
+    while (minute < untilMin && (minute - begun < rampMin || (mustWait && short() > THERE_C))) {
       if (minute > LONGEST_MIN) throw new RangeError("this kiln cannot fire this programme");
       const share = rampMin === 0 ? 1 : Math.min(1, (minute - begun + STEP_S / 60) / rampMin);
       const wanted = from + share * (targetC - from);
@@ -88,7 +91,7 @@ export function staged(staging: Staging): Staged {
       if (rising && rateCPerHour !== null && minute - begun > 20) compare(wanted, rateCPerHour);
     }
     const held = minute;
-    while (minute - held < holdMin) {
+    while (minute - held < holdMin && minute < untilMin) {
       advance(targetC);
       if (rising && rateCPerHour !== null) compare(targetC, rateCPerHour);
     }
@@ -96,7 +99,7 @@ export function staged(staging: Staging): Staged {
   }
   const shutOffMin = minute;
   solver.settleFired();
-  while (probe() > staging.coolToC && minute < LONGEST_MIN) advance(null);
+  while (probe() > staging.coolToC && minute < Math.min(untilMin, LONGEST_MIN)) advance(null);
   return {
     minutes: Float64Array.from(minutes),
     probeC: Float64Array.from(probeC),
