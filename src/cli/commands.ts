@@ -5,8 +5,9 @@ import { heatwork } from "./heatwork.ts";
 import { plan } from "./plan.ts";
 import { predict } from "./predict.ts";
 import { programme } from "./programme.ts";
+import { rehearse } from "./rehearse/rehearse.ts";
 import { serve } from "./serve.ts";
 import { sheet } from "./sheet.ts";
 
 /** Every command, in the order of the job. Help, parsing and tests read this list. */
-export const COMMANDS: readonly Command[] = [serve, demo, plan, check, sheet, programme, predict, heatwork];
+export const COMMANDS: readonly Command[] = [serve, demo, plan, check, sheet, programme, predict, heatwork, rehearse];

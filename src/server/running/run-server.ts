@@ -26,6 +26,9 @@ export interface RunWish {
   readonly certificate: Certificate | null;
   /** A broker to listen to temperatures at. */
   readonly mqtt?: MqttWish | null;
+  /** The studio's clock, ISO 8601, and how fast it runs; the world's where left out. A rehearsal has one of its own. */
+  readonly now?: () => string;
+  readonly pace?: number;
   readonly complain: (error: Error) => void;
   /** Told what she should know while it runs, in words. */
   readonly say?: (words: string) => void;
@@ -58,7 +61,7 @@ export async function runServer(wish: RunWish): Promise<RunningServer> {
   const passphrase = wish.passphrase === null ? null : await hashPassphrase(wish.passphrase, key);
   const place = wish.storePlace ?? storeFile(dataFolder);
   const store = await openStore(place);
-  const now = (): string => new Date().toISOString();
+  const now = wish.now ?? ((): string => new Date().toISOString());
   let port = wish.port;
   const homeAddresses = (): string[] =>
     homeNetwork ? homeNetworkAddresses().map((host) => `${scheme}://${host}:${port}`) : [];
@@ -81,6 +84,7 @@ export async function runServer(wish: RunWish): Promise<RunningServer> {
       newId: () => randomUUID(),
       complain,
       mqtt: wish.mqtt ?? null,
+      ...(wish.pace === undefined ? {} : { pace: wish.pace }),
       ...(wish.say === undefined ? {} : { say: wish.say }),
     });
     await listen(app, port, homeNetwork ? "0.0.0.0" : "127.0.0.1");
