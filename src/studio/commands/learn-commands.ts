@@ -1,6 +1,7 @@
 import { BadInput } from "../../measures/bad-input.ts";
+import { earlierCalibration } from "../firings/earlier-calibration.ts";
 import type { MeasuredRecords } from "../firings/firing-evidence.ts";
-import { earlierCalibration, type LearnedFromFirings, learnFromFirings } from "../firings/learn.ts";
+import { type LearnedFromFirings, learnFromFirings } from "../firings/learn.ts";
 import { CALIBRATIONS } from "../records/calibration-record.ts";
 import { Id } from "../records/fields.ts";
 import { FIRINGS } from "../records/firing-record.ts";

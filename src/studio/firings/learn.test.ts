@@ -6,8 +6,9 @@ import { demoFired } from "../demo/demo-fired.ts";
 import { DEMO_TARIFF } from "../demo/demo-programmes.ts";
 import type { CalibrationRecord } from "../records/calibration-record.ts";
 import { calibrationChanges, whatToMeasureNext } from "./calibration-change.ts";
+import { earlierCalibration } from "./earlier-calibration.ts";
 import { byTheMinute, firingEvidence } from "./firing-evidence.ts";
-import { driftedPriors, earlierCalibration, learnFromFirings } from "./learn.ts";
+import { driftedPriors, learnFromFirings } from "./learn.ts";
 import { howFarOff, predictedAgainstActual } from "./predicted-against-actual.ts";
 import { firedFiring, firedLoad } from "./testing/fired-load.ts";
 
