@@ -71,13 +71,13 @@ function MainButton({ here, open, after, isUnpacked, onVisit, onRestOfShelf, onK
         onClick={onRestOfShelf}
         aria-label={`All the rest of this shelf good: ${open}`}
       >
-        <span>The rest is good</span>
+        <span>Rest is good</span>
         <small>{open} on this shelf</small>
       </button>
     );
   }
   return (
-    <button type="button" className={styles.main} onClick={() => onVisit(1)}>
+    <button type="button" className={styles.onward} onClick={() => onVisit(1)}>
       <span>{after === "summary" ? "See it all" : `On to ${stopName(after ?? "summary").toLowerCase()}`}</span>
     </button>
   );

@@ -1,4 +1,4 @@
-import { useEffect, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import type { Grade } from "../../studio/records/faults.ts";
 import type { FiringRecord } from "../../studio/records/firing-record.ts";
 import type { WareRecord } from "../../studio/records/ware-record.ts";
@@ -31,6 +31,7 @@ export function Unloading({ firing, record, ware, back }: UnloadingProps) {
   const unloading = useUnloading(firing, record, ware);
   const { order, pieces, judged, here, goTo, judge } = unloading;
   const [chosenKey, setChosen] = useState<string | null>(null);
+  const middle = useRef<HTMLDivElement>(null);
   useAwake();
   useEffect(keepSending, []);
 
@@ -38,6 +39,12 @@ export function Unloading({ firing, record, ware, back }: UnloadingProps) {
   const onShelf = pieces.filter(({ level }) => level === here);
   const open = unjudged(onShelf, judged);
   const chosen = onShelf.find(({ key }) => key === chosenKey) ?? null;
+
+  // The shelf with the piece on it stays in sight over the sheet.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: whenever another piece is chosen, or another shelf shows.
+  useEffect(() => {
+    middle.current?.scrollTo({ top: 0 });
+  }, [chosen?.key, here]);
 
   const visit = (by: 1 | -1) => {
     const to = stopNextTo(stops, here, by);
@@ -110,7 +117,7 @@ export function Unloading({ firing, record, ware, back }: UnloadingProps) {
         }}
       />
       <div className={styles.work}>
-        <div className={styles.middle} {...swipe}>
+        <div ref={middle} className={styles.middle} {...swipe}>
           <KeptHere />
           <Problem error={unloading.problem} />
           {here === "opening" && <OpeningPart key={firing.endedAt} firing={firing} onKept={() => visit(1)} />}
@@ -127,6 +134,7 @@ export function Unloading({ firing, record, ware, back }: UnloadingProps) {
               piece={chosen}
               onGrade={grade}
               onStep={step}
+              onNext={() => setChosen(nextUnjudged(pieces, judged, chosen)?.key ?? null)}
               onClose={() => setChosen(null)}
             />
           </div>

@@ -38,7 +38,7 @@ export default function CausesDialog({ unloading, piece, faults, onClose }: Caus
   return (
     <Dialog title="What may have caused it" isOpen onClose={onClose} isWide>
       <p>
-        {piece.name}, piece {piece.number} of shelf {piece.level + 1}. Weighed by {weighedBy(facts)}. These are
+        Piece {piece.number} of shelf {piece.level + 1}, {piece.name}. Weighed by {weighedBy(facts)}. These are
         possibilities, the likeliest first; the piece in your hand knows more.
       </p>
       {faults.map((fault) => (

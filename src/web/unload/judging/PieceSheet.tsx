@@ -26,11 +26,13 @@ interface PieceSheetProps {
   readonly piece: FiredPiece;
   readonly onGrade: (grade: Grade) => void;
   readonly onStep: (by: 1 | -1) => void;
+  /** To the next of this shelf that nobody judged, or back to the shelf. */
+  readonly onNext: () => void;
   readonly onClose: () => void;
 }
 
 /** How one piece came out: three large buttons under the thumb, and more to say where it did not come out well. */
-export function PieceSheet({ unloading, piece, onGrade, onStep, onClose }: PieceSheetProps) {
+export function PieceSheet({ unloading, piece, onGrade, onStep, onNext, onClose }: PieceSheetProps) {
   const { judged, firing, judge } = unloading;
   const outcome = judged.get(piece.key);
   const [saysMore, setSaysMore] = useState(false);
@@ -84,11 +86,6 @@ export function PieceSheet({ unloading, piece, onGrade, onStep, onClose }: Piece
               onChange={(faults) => say(outcome.grade, faults, outcome.note)}
             />
           )}
-          {outcome.grade !== "good" && outcome.faults.length > 0 && (
-            <Button isWide onPress={() => setShowsCauses(true)}>
-              What may have caused it
-            </Button>
-          )}
           <PhotosOfPiece firingId={firing.id} piece={piece} />
           <NoteField note={outcome.note} onNote={(note) => say(outcome.grade, outcome.faults, note)} />
           <BecomesField unloading={unloading} piece={piece} grade={outcome.grade} />
@@ -98,6 +95,14 @@ export function PieceSheet({ unloading, piece, onGrade, onStep, onClose }: Piece
         <div className={styles.row}>
           <Button look="quiet" icon={<UndoIcon />} onPress={() => judge([piece], null)}>
             Take back: {GRADE_NAMES[outcome.grade].toLowerCase()}
+          </Button>
+        </div>
+      )}
+      {outcome && isOpen && (
+        <div className={styles.foot}>
+          {outcome.faults.length > 0 && <Button onPress={() => setShowsCauses(true)}>What may have caused it</Button>}
+          <Button look="main" icon={<OnIcon />} onPress={onNext}>
+            Next
           </Button>
         </div>
       )}
