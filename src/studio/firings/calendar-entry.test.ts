@@ -1,5 +1,5 @@
 import ICAL from "ical.js";
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { calendarEntry, calendarMoments } from "./calendar-entry.ts";
 import { firedFiring } from "./testing/fired-load.ts";
 
@@ -79,4 +79,18 @@ test("without a start, or without a foretelling, there is nothing to enter, and 
     foretold: { ...(planned.foretold as NonNullable<typeof planned.foretold>), coolHours: { "95": null } },
   };
   expect(calendarMoments(never)).toHaveLength(4);
+});
+
+test("on a phone that reaches the studio by http, where crypto has no randomUUID, it is the same file", () => {
+  const here = calendarEntry(planned, NOW);
+  for (const crypto of [{ getRandomValues: () => {} }, undefined]) {
+    vi.stubGlobal("crypto", crypto);
+    try {
+      expect(calendarEntry(planned, NOW)).toBe(here);
+      expect((globalThis.crypto as { randomUUID?: unknown } | undefined)?.randomUUID).toBeUndefined();
+    } finally {
+      vi.unstubAllGlobals();
+    }
+  }
+  expect(globalThis.crypto.randomUUID()).toMatch(/^[0-9a-f-]{36}$/);
 });

@@ -4,6 +4,7 @@ import { CAUTIONS_FIRST } from "../../sheets/cautions.ts";
 import { FIRINGS, type FiringRecord } from "../records/firing-record.ts";
 import { recordPath } from "../records/refusals.ts";
 import { OPEN_UNDER_C } from "./open-under.ts";
+import { withoutRandomIds } from "./without-random-ids.ts";
 
 const HOUR_MS = 3_600_000;
 /** She looks this long before the expected shut-off, and again at it. Common practice, no source. */
@@ -71,13 +72,13 @@ export function calendarMoments(firing: FiringRecord): CalendarMoment[] {
  * A firing as an iCalendar file (RFC 5545), times in UTC: any calendar shows them by its own clock. Each moment keeps
  * its identity, so that the file taken in again moves what is there.
  *
- * The library behind it makes ids of its own that are not used, with `crypto.randomUUID`: which Node has, and a browser
- * only on https or this very machine.
- *
  * @param now the moment it is written, ISO 8601 in UTC
  * @throws BadInput as `calendarMoments` does
  */
-export function calendarEntry(firing: FiringRecord, now: string, studioName = ""): string {
+export const calendarEntry = (firing: FiringRecord, now: string, studioName = ""): string =>
+  withoutRandomIds(() => written(firing, now, studioName));
+
+function written(firing: FiringRecord, now: string, studioName: string): string {
   const calendar = ical({
     name: studioName === "" ? "Kiln" : studioName,
     prodId: { company: "Wareboard", product: "firings", language: "EN" },
