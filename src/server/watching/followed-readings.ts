@@ -45,10 +45,13 @@ export class FollowedReadings {
     return { minutes: Float64Array.from(minutes), tempC: Float64Array.from(temps) };
   }
 
+  /** Whether the probe that should be followed reads after all, and another is: then all has to be followed anew. */
+  isOfAnother(probe: string): boolean {
+    return probe === this.#wished && this.#probe !== null && this.#probe !== probe;
+  }
+
   #follows(probe: string): boolean {
-    if (this.#probe === null || (probe === this.#wished && this.#probe !== this.#wished && this.#latest === null)) {
-      this.#probe = probe;
-    }
+    this.#probe ??= probe;
     return this.#probe === probe;
   }
 }

@@ -37,7 +37,7 @@ type Listener = (watch: FiringWatch) => void;
 export class LiveFiring {
   readonly #setting: LiveSetting;
   readonly #startedMs: number;
-  readonly #readings: FollowedReadings;
+  #readings: FollowedReadings;
   readonly #listeners = new Map<Listener, () => void>();
   /** One thing after another: the readings kept before, then what comes. */
   #doing: Promise<void>;
@@ -87,7 +87,8 @@ export class LiveFiring {
 
   /** New readings, on the disk already. */
   take(kept: ProbeReadings): void {
-    this.#doing = this.#doing.then(() => this.#feed(kept)).catch(this.#setting.complain);
+    const feed = () => (this.#readings.isOfAnother(kept.probe) ? this.#begin() : this.#feed(kept));
+    this.#doing = this.#doing.then(feed).catch(this.#setting.complain);
   }
 
   /** It may be time to look, whether readings come or not. */
@@ -124,8 +125,11 @@ export class LiveFiring {
     if (this.#telling !== null) clearTimeout(this.#telling);
   }
 
+  /** Watches it from its beginning, by what is stored. */
   async #begin(): Promise<void> {
-    const { studio, line, firing, watched, probe } = this.#setting;
+    const { studio, line, watched, probe } = this.#setting;
+    const firing = this.#firing;
+    this.#readings = new FollowedReadings(this.#startedMs, probe);
     if (watched !== null) line.begin(firing.id, watched);
     if (firing.shutOffAt !== undefined) this.#shutOff(firing.shutOffAt);
     const all = await studio.store.read((records) => records.readings.of(firing.id));

@@ -155,6 +155,16 @@ describe("a firing under way", () => {
     expect([over.statusCode, over.json().error.code]).toEqual([409, "not-under-way"]);
   });
 
+  test("is watched by the probe its controller goes by, also where another read before", async () => {
+    await fill(studio);
+    const typed = JSON.stringify({ at: moment(1), tempC: 30, probe: "lid" });
+    expect((await studio.ask("POST", "/firings/hot/readings", { payload: typed })).statusCode).toBe(200);
+    await until((now) => now.latest?.probe === "lid");
+    await send(0, 20, asAsked);
+    const { latest, faults } = await until((now) => now.latest?.at === moment(20));
+    expect([latest?.probe, faults]).toEqual(["thermocouple", []]);
+  });
+
   test("without a programme shows its readings and no more", async () => {
     await fill(studio, hot({ programme: null }));
     await send(0, 10, asAsked);
