@@ -1,19 +1,31 @@
 import type { Placement } from "../../../loading/load-plan.ts";
-import * as sample from "../../../store/testing/sample-records.ts";
 import type { Outcome } from "../../records/firing-parts.ts";
 import type { FiringRecord } from "../../records/firing-record.ts";
 import type { LoadRecord } from "../../records/load-record.ts";
 
 const at = (ware: string, xMm: number, yMm = 0): Placement => ({ ware, xMm, yMm, turnDeg: 0 });
 
-/** Two levels in the sample kiln (octagon, 430 mm across, 460 deep): two cups a millimetre apart and a plate; one tall vase. */
+const MOMENT = "2026-11-20T08:30:00.000Z";
+const LATER = "2026-11-21T17:05:09.250Z";
+const stamps = { createdAt: MOMENT, changedAt: MOMENT };
+const kiln: LoadRecord["request"]["kiln"] = {
+  name: "back room",
+  chamber: { shape: "polygon", sides: 8, acrossFlatsMm: 430, depthMm: 460 },
+  probes: [{ name: "thermocouple", angleDeg: 60, heightMm: 200, reachMm: 25 }],
+};
+const furniture: LoadRecord["request"]["furniture"] = {
+  shelves: [{ name: "full", shape: "disc", diameterMm: 390, thicknessMm: 16, count: 4 }],
+  posts: [{ heightMm: 100, widthMm: 35, shape: "square", count: 6 }],
+};
+
+/** Two levels in an eight-sided kiln (430 mm across, 460 deep): two cups a millimetre apart and a plate; one tall vase. */
 export function firedLoad(): LoadRecord {
-  const { kiln, furniture } = sample.kiln();
   const level = (topMm: number, ...placements: Placement[]) => ({
     ...{ shelf: "full", topMm, xMm: 0, yMm: 0, turnDeg: 0, posts: [] },
     placements,
   });
-  return sample.load("fired", {
+  return {
+    ...{ id: "fired", kilnId: "kiln-1", name: "before the market", version: 1, ...stamps },
     request: {
       format: "load-request/1",
       ...{ kiln, furniture },
@@ -30,12 +42,12 @@ export function firedLoad(): LoadRecord {
       left: [],
     },
     ...{ pins: [], ticks: [], takenBack: [], state: "fired", sources: [{ ware: "cup", wareId: "cups" }] },
-  });
+  };
 }
 
 /** Its firing: foretold to cone 6 on both levels alike, eight hours, thirty kilowatt-hours. */
 export const firedFiring = (changes: Partial<FiringRecord> = {}): FiringRecord => ({
-  ...sample.wholeFiring("f", { loadId: "fired" }),
+  ...{ id: "f", kilnId: "kiln-1", loadId: "fired", name: "glaze, slow", state: "finished", ...stamps },
   programme: {
     ...{ format: "programme/1", name: "six", kind: "glaze", cone: "6" },
     segments: [{ rateCPerHour: 150, targetC: 1222, holdMin: 0 }],
@@ -69,6 +81,6 @@ export const firedFiring = (changes: Partial<FiringRecord> = {}): FiringRecord =
 
 /** How one of its pieces came out. */
 export const outcome = (level: number, placement: number, more: Partial<Outcome> = {}): Outcome => ({
-  ...{ level, placement, grade: "good", faults: [], note: "", at: sample.LATER },
+  ...{ level, placement, grade: "good", faults: [], note: "", at: LATER },
   ...more,
 });
