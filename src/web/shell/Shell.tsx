@@ -81,6 +81,8 @@ function GoTo() {
         <GoToPlace key={path} path={path} name={name} />
       ))}
       <GoToPlace path="/materials" name="Clay bodies and glazes" />
+      <GoToPlace path="/programmes" name="My own programmes" />
+      <GoToPlace path="/money" name="What firing costs" />
     </>
   );
 }

@@ -1,3 +1,5 @@
+import { writeProgramme } from "../../firing/programme/write-programme.ts";
+import type { FiringRecord } from "../../studio/records/firing-record.ts";
 import type { LoadRecord } from "../../studio/records/load-record.ts";
 
 /** A screen of the application by name and address. */
@@ -6,7 +8,7 @@ export interface Screen {
   readonly path: string;
 }
 
-/** Every screen of a studio that has a kiln and loads. */
+/** Every screen of a studio that has a kiln and loads. Where no firing is being prepared, one is. */
 export async function screensOf(address: string): Promise<Screen[]> {
   const records = async <Kept>(kind: string): Promise<Kept[]> => {
     const answer = await fetch(`${address}/api/${kind}`);
@@ -16,6 +18,8 @@ export async function screensOf(address: string): Promise<Screen[]> {
   const loads = await records<LoadRecord>("loads");
   const planned = loads.find((load) => load.plan !== null && load.state === "planned") ?? loads[0];
   const loading = loads.find((load) => load.state === "loading") ?? planned;
+  const prepared = planned && (await preparedFiring(address, planned, await records<FiringRecord>("firings")));
+  const fired = (await records<FiringRecord>("firings")).find(({ state }) => state === "finished");
   return [
     { name: "waiting", path: "/" },
     { name: "kilns", path: "/kilns" },
@@ -25,7 +29,29 @@ export async function screensOf(address: string): Promise<Screen[]> {
     { name: "compare", path: `/loads/compare/${planned?.id}` },
     { name: "in-space", path: `/loads/${planned?.id}/in-space` },
     { name: "at-the-kiln", path: `/loads/${loading?.id}/at-the-kiln` },
+    { name: "firings", path: "/firings" },
+    { name: "prepare", path: `/firings/${prepared}` },
+    { name: "firing", path: `/firings/${fired?.id}` },
+    { name: "programmes", path: "/programmes" },
     { name: "materials", path: "/materials" },
     { name: "settings", path: "/settings" },
   ];
+}
+
+/** The firing that is being prepared, or one made ready for this load. */
+async function preparedFiring(address: string, load: LoadRecord, firings: readonly FiringRecord[]): Promise<string> {
+  const open = firings.find(({ state }) => state === "planned");
+  if (open) return open.id;
+  const input = {
+    id: "pictured",
+    loadId: load.id,
+    programme: writeProgramme({ cone: "6", kind: "glaze", pace: "medium" }).programme,
+  };
+  const answer = await fetch(`${address}/api/commands/prepare-firing`, {
+    method: "POST",
+    headers: { "content-type": "application/json" },
+    body: JSON.stringify({ key: "pictured", input }),
+  });
+  if (!answer.ok) throw new Error(`No firing could be prepared: ${await answer.text()}`);
+  return input.id;
 }

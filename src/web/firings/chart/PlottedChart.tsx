@@ -96,6 +96,12 @@ function Key({ series, units, startAt, atMin }: FiringChartProps & { readonly at
   const rest = series.filter(({ look }) => look !== "level");
   return (
     <ul className={styles.key}>
+      {atMin !== null && (
+        <li className={styles.at}>
+          {hoursWords(atMin)}
+          {startAt && `, ${clockWords(startAt, atMin)}`}
+        </li>
+      )}
       {rest.map((line) => {
         const celsius = atMin === null ? null : temperatureAt(line, atMin);
         return (
@@ -110,12 +116,6 @@ function Key({ series, units, startAt, atMin }: FiringChartProps & { readonly at
         <li>
           <LineSample look="level" />
           <span>{levels.length === 1 ? levels[0]?.name : "each shelf’s ware"}</span>
-        </li>
-      )}
-      {atMin !== null && (
-        <li>
-          {hoursWords(atMin)}
-          {startAt && `, ${clockWords(startAt, atMin)}`}
         </li>
       )}
     </ul>

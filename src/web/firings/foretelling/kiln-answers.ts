@@ -1,5 +1,5 @@
-import type { ConeName } from "../../../firing/cones/cone.ts";
-import { adviceOf } from "../../../firing/prediction/advice-of.ts";
+import { type ConeName, ladderOf } from "../../../firing/cones/cone.ts";
+import { type Advice, adviceOf } from "../../../firing/prediction/advice-of.ts";
 import { type Prediction, predict } from "../../../firing/prediction/predict.ts";
 import { checkProgramme, type ProgrammeFinding } from "../../../firing/programme/check-programme.ts";
 import type { Programme } from "../../../firing/programme/programme.ts";
@@ -59,10 +59,37 @@ export function answerKiln(question: KilnQuestion): KilnAnswers[KilnQuestion["ki
   const input = { ...planned.setting, programme };
   const prediction = predict(input);
   const cone = coneWanted(kiln.request, kiln.plan, programme);
-  if (question.kind === "advise")
-    return adviceOf(input, prediction, cone, mayTrade(kiln.request, kiln.plan)).map(({ sentence }) => sentence);
-  const { findings } = checkProgramme(programme, { cone, simulate: wareCurves(planned) });
-  return { prediction, cone: cone ?? null, assumed: planned.assumed, findings };
+  if (question.kind === "foretell") {
+    const findings = findingsIn(planned, programme, prediction, cone);
+    return { prediction, cone: cone ?? null, assumed: planned.assumed, findings };
+  }
+  const advice = adviceOf(input, prediction, cone, mayTrade(kiln.request, kiln.plan));
+  const isWellMeant = ({ kind, input: tried }: Advice): boolean =>
+    kind !== "aim" || tried === null || !wouldStarve(prediction, cone);
+  return advice.filter(isWellMeant).map(({ sentence }) => sentence);
+}
+
+/** Cones and rates are the ware's; whether the kiln gets to its targets is the probe's, for the programme steers by it. */
+function findingsIn(
+  planned: PlannedFiring,
+  programme: Programme,
+  { firing }: Prediction,
+  cone: ConeName | undefined,
+): ProgrammeFinding[] {
+  const atWare = checkProgramme(programme, { cone, simulate: wareCurves(planned) }).findings;
+  const probe = { minutes: firing.minutes, tempC: firing.probeC };
+  const atProbe = checkProgramme(programme, { cone, simulate: () => probe }).findings;
+  return [
+    ...atWare.filter(({ code }) => code !== "peak-not-reached"),
+    ...atProbe.filter(({ code }) => code === "peak-not-reached"),
+  ];
+}
+
+/** The probe has its cone and a level has not: a lower peak for the probe's sake would take still more from the ware. */
+function wouldStarve({ levels, probe }: Prediction, cone: ConeName | undefined): boolean {
+  if (cone === undefined) return false;
+  const wanted = ladderOf(cone);
+  return probe.ladder >= wanted && levels.some(({ ladder }) => ladder < wanted);
 }
 
 /** Aimed with the ware as it stands in this kiln; with a kiln that follows any climb where there is no load. */

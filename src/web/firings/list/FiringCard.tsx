@@ -76,12 +76,11 @@ function PlannedLine({ firing }: { readonly firing: FiringRecord }) {
 function PastLine({ firing }: { readonly firing: FiringRecord }) {
   const kWh = measuredKWh(firing);
   const counts = outcomeCounts(firing);
-  const hottest = firing.cones?.length ? `${firing.cones.length} witness cones` : "";
+  const seen = firing.cones?.length ?? 0;
   const facts = [
     firing.startedAt === null ? "" : dayClockWords(firing.startedAt),
-    firing.programme?.cone === undefined ? "" : `cone ${firing.programme.cone}`,
     kWh === null ? "" : kWhWords(kWh),
-    hottest,
+    seen === 0 ? "" : `${seen} witness ${seen === 1 ? "cone" : "cones"} seen`,
   ].filter(Boolean);
   return (
     <>

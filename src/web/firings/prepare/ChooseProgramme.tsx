@@ -49,49 +49,51 @@ export default function ChooseProgramme({ firing, kiln, load, own, onClose }: Ch
         )
       }
     >
-      <Tabs
-        label="Where it comes from"
-        value={tab}
-        onChange={setTab}
-        tabs={[
-          {
-            id: "write",
-            label: "Written for this load",
-            content: ware && <WriteForm first={first} kiln={kiln} onWritten={setWritten} />,
-          },
-          {
-            id: "own",
-            label: `My own${own.length > 0 ? ` (${own.length})` : ""}`,
-            content: (
-              <>
-                {own.length === 0 && <p>None yet.</p>}
-                <ul className={styles.list}>
-                  {own.map(({ id, programme, note }) => (
-                    <Choosable key={id} programme={programme} note={note} onChoose={() => choose(programme)} />
-                  ))}
-                </ul>
-                <Button look="quiet" href="/programmes">
-                  Write, change or take in programmes
-                </Button>
-              </>
-            ),
-          },
-          {
-            id: "lately",
-            label: "Fired lately",
-            content:
-              lately.length === 0 ? (
-                <p>Nothing was fired in this kiln yet.</p>
-              ) : (
-                <ul className={styles.list}>
-                  {lately.map(({ id, programme, note }) => (
-                    <Choosable key={id} programme={programme} note={note} onChoose={() => choose(programme)} />
-                  ))}
-                </ul>
+      <div className={styles.editor}>
+        <Tabs
+          label="Where it comes from"
+          value={tab}
+          onChange={setTab}
+          tabs={[
+            {
+              id: "write",
+              label: "Written for this load",
+              content: ware && <WriteForm first={first} kiln={kiln} onWritten={setWritten} />,
+            },
+            {
+              id: "own",
+              label: `My own${own.length > 0 ? ` (${own.length})` : ""}`,
+              content: (
+                <>
+                  {own.length === 0 && <p>None yet.</p>}
+                  <ul className={styles.list}>
+                    {own.map(({ id, programme, note }) => (
+                      <Choosable key={id} programme={programme} note={note} onChoose={() => choose(programme)} />
+                    ))}
+                  </ul>
+                  <Button look="quiet" href="/programmes">
+                    Write, change or take in programmes
+                  </Button>
+                </>
               ),
-          },
-        ]}
-      />
+            },
+            {
+              id: "lately",
+              label: "Fired lately",
+              content:
+                lately.length === 0 ? (
+                  <p>Nothing was fired in this kiln yet.</p>
+                ) : (
+                  <ul className={styles.list}>
+                    {lately.map(({ id, programme, note }) => (
+                      <Choosable key={id} programme={programme} note={note} onChoose={() => choose(programme)} />
+                    ))}
+                  </ul>
+                ),
+            },
+          ]}
+        />
+      </div>
     </Dialog>
   );
 }

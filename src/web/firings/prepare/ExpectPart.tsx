@@ -1,23 +1,28 @@
 import { useId, useMemo } from "react";
 import type { Programme } from "../../../firing/programme/programme.ts";
 import { formatTemperature } from "../../../measures/temperature.ts";
-import { Sign, Spinner } from "../../parts/index.ts";
-import { useSettings } from "../../studio/hooks.ts";
+import type { ForetoldRecord } from "../../../studio/records/firing-parts.ts";
+import { Button, Sign, Spinner } from "../../parts/index.ts";
+import { useSettings, useWaitingCount } from "../../studio/hooks.ts";
 import { FiringChart } from "../chart/FiringChart.tsx";
 import type { Foretelling } from "../foretelling/use-foretelling.ts";
 import { openAfterHours } from "../start/start-choices.ts";
 import { hoursLong, kWhWords } from "../words/figures.ts";
-import { apartC, expectedChart, levelCone, offsetWords } from "./expect-words.ts";
+import { apartC, expectedChart, isOtherThan, levelCone, offsetWords } from "./expect-words.ts";
 import styles from "./Preparing.module.css";
 
 interface ExpectPartProps {
   readonly programme: Programme;
   readonly startAt: string | null;
   readonly telling: Foretelling;
+  /** What the firing keeps of it, to be held against what will come. */
+  readonly kept: ForetoldRecord | undefined;
+  readonly onKeepAnew: () => void;
 }
 
 /** What this load is expected to get from the programme in this kiln. */
-export function ExpectPart({ programme, startAt, telling }: ExpectPartProps) {
+export function ExpectPart({ programme, startAt, telling, kept, onKeepAnew }: ExpectPartProps) {
+  const isSent = useWaitingCount() === 0;
   const { temperatureUnits: units } = useSettings();
   const id = useId();
   const { foretold, advice, isBusy } = telling;
@@ -104,6 +109,14 @@ export function ExpectPart({ programme, startAt, telling }: ExpectPartProps) {
         <p>
           The levels lie {Math.round(units === "F" ? apart * 1.8 : apart)} °{units} of heat work apart.
         </p>
+      )}
+      {kept && isSent && !isBusy && isOtherThan(kept, prediction) && (
+        <Sign kind="mind">
+          The load, or what is known of the kiln, has changed since this firing was prepared.{" "}
+          <Button look="plain" onPress={onKeepAnew}>
+            Go by this one
+          </Button>
+        </Sign>
       )}
       <Advice advice={advice} isBusy={isBusy} />
       {(assumed.length > 0 || prediction.warnings.length > 0) && (

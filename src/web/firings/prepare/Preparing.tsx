@@ -72,7 +72,13 @@ export default function Preparing({ firing }: { readonly firing: FiringRecord })
             onEdit={() => setAsked("edit")}
           />
           {kiln !== null && firing.programme && (
-            <ExpectPart programme={firing.programme} startAt={firing.plannedStartAt ?? null} telling={telling} />
+            <ExpectPart
+              programme={firing.programme}
+              startAt={firing.plannedStartAt ?? null}
+              telling={telling}
+              kept={firing.foretold}
+              onKeepAnew={() => commands.foretellAgain(firing)}
+            />
           )}
         </div>
         <div className={styles.column}>

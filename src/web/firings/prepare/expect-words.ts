@@ -2,6 +2,7 @@ import { COOL_STEPS, type LevelPrediction, type Prediction } from "../../../firi
 import { programmeTimes } from "../../../firing/programme/ideal-curve.ts";
 import type { Programme } from "../../../firing/programme/programme.ts";
 import type { TemperatureUnits } from "../../../measures/temperature.ts";
+import type { ForetoldRecord } from "../../../studio/records/firing-parts.ts";
 import { type ChartMark, type ChartSeries, heatWorkSeries } from "../chart/chart-series.ts";
 import { temperatureAt } from "../chart/chart-words.ts";
 
@@ -29,6 +30,18 @@ export function apartC({ levels }: Pick<Prediction, "levels">): number | null {
   if (levels.length < 2) return null;
   const offsets = levels.map(({ offsetC }) => offsetC);
   return Math.max(...offsets) - Math.min(...offsets);
+}
+
+/** Differences smaller than this are rounding. */
+const SAME_SHARE = 0.005;
+
+/** Whether what a firing keeps is not what is foretold of it now. */
+export function isOtherThan(
+  kept: Pick<ForetoldRecord, "hours" | "kWh" | "levels">,
+  now: Pick<Prediction, "hours" | "kWh" | "levels">,
+): boolean {
+  const differs = (a: number, b: number): boolean => Math.abs(a - b) > SAME_SHARE * Math.max(a, b);
+  return kept.levels.length !== now.levels.length || differs(kept.hours, now.hours) || differs(kept.kWh, now.kWh);
 }
 
 export interface ExpectedChart {

@@ -128,7 +128,9 @@ export function WriteForm({ first, kiln, onWritten }: WriteFormProps) {
         <>
           <p>
             {hoursLong(programmeHours(programme).heating)} up
-            {kiln === null ? ", in a kiln that follows." : "; aimed so that this load, in this kiln, gets the cone."}
+            {kiln === null
+              ? ", in a kiln that follows."
+              : "; aimed so that this load as a whole gets the cone in this kiln."}
           </p>
           {written.data?.notes.map((note) => (
             <Sign key={note} kind="mind">

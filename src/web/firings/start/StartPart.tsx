@@ -87,7 +87,7 @@ export function StartPart({ firing, prediction, tariff }: StartPartProps) {
             {startAt === null ? "Leave the start open" : `Plan it for ${dayClockWords(startAt)}`}
           </Button>
         )}
-        <Button look="quiet" onPress={() => setAsksTariff(true)}>
+        <Button look={kind === "cheapest" && tariff === null ? "main" : "quiet"} onPress={() => setAsksTariff(true)}>
           {tariff === null ? "What electricity costs" : "The tariff"}
         </Button>
       </div>
@@ -122,21 +122,32 @@ function Answer({
   const { startAt, shutOffAt, openAt, cost, saves } = answer;
   const money = (value: number) => moneyWords(value, tariff?.currency ?? currency);
   return (
-    <dl className={parts.moments}>
-      {startAt !== null && <Moment when={startAt} what="switch it on" />}
-      {shutOffAt !== null && <Moment when={shutOffAt} what="it should shut off: be there" />}
-      {openAt !== null && <Moment when={openAt} what="the lid may be lifted" />}
-      {cost !== null && (
-        <>
-          <dt>{money(cost)}</dt>
-          <dd>
-            for its electricity
-            {saves !== null && saves >= 0.005 && `, ${money(saves)} less than at the dearest time`}
-          </dd>
-        </>
+    <>
+      <dl className={parts.moments}>
+        {startAt !== null && <Moment when={startAt} what="switch it on" />}
+        {shutOffAt !== null && <Moment when={shutOffAt} what="it should shut off: be there" />}
+        {openAt !== null && <Moment when={openAt} what="the lid may be lifted" />}
+        {cost !== null && (
+          <>
+            <dt>{money(cost)}</dt>
+            <dd>
+              for its electricity
+              {saves !== null && saves >= 0.005 && `, ${money(saves)} less than at the dearest time`}
+            </dd>
+          </>
+        )}
+      </dl>
+      {shutOffAt !== null && isNight(shutOffAt) && (
+        <Sign kind="mind">It shuts off in the night. Somebody must be up to see that it has.</Sign>
       )}
-    </dl>
+    </>
   );
+}
+
+/** People sleep from eleven to six. */
+function isNight(moment: string): boolean {
+  const hour = new Date(moment).getHours();
+  return hour >= 23 || hour < 6;
 }
 
 const Moment = ({ when, what }: { readonly when: string; readonly what: string }) => (

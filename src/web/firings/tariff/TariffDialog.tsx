@@ -54,6 +54,9 @@ export default function TariffDialog({ tariff, onClose }: { tariff: Tariff | nul
       else setError(caught);
     }
   };
+  const forget = () => {
+    command("change-settings", { tariff: null }).then(onClose, setError);
+  };
   return (
     <Dialog
       title="What electricity costs"
@@ -61,9 +64,16 @@ export default function TariffDialog({ tariff, onClose }: { tariff: Tariff | nul
       isWide
       onClose={onClose}
       actions={
-        <Button look="main" onPress={() => void keep()}>
-          Keep it
-        </Button>
+        <>
+          {tariff !== null && (
+            <Button look="quiet" onPress={forget}>
+              Price nothing
+            </Button>
+          )}
+          <Button look="main" onPress={() => void keep()}>
+            Keep it
+          </Button>
+        </>
       }
     >
       <div className={styles.form}>
