@@ -33,6 +33,9 @@ export async function screensOf(address: string): Promise<Screen[]> {
     { name: "prepare", path: `/firings/${prepared}` },
     { name: "firing", path: `/firings/${fired?.id}` },
     { name: "programmes", path: "/programmes" },
+    { name: "learn", path: `/learn/${kiln?.id}` },
+    { name: "upkeep", path: `/upkeep/${kiln?.id}` },
+    { name: "money", path: "/money" },
     { name: "materials", path: "/materials" },
     { name: "settings", path: "/settings" },
   ];
