@@ -35,7 +35,8 @@ function OpenDialog({ title, onClose, children, actions, isWide = false, staysOp
     first?.focus();
     return () => {
       closed?.();
-      if (opener instanceof HTMLElement && opener.isConnected) opener.focus();
+      // A piece in a drawing can have been where she was, too.
+      if ((opener instanceof HTMLElement || opener instanceof SVGElement) && opener.isConnected) opener.focus();
     };
   }, []);
   return (

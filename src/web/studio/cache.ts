@@ -1,10 +1,14 @@
-import { QueryClient } from "@tanstack/react-query";
+import { notifyManager, QueryClient } from "@tanstack/react-query";
 import type { Changed } from "../../studio/api/contract.ts";
 import type { RecordOf } from "../../studio/records/all-kinds.ts";
 import type { KindName } from "../../studio/records/record-kind.ts";
 import type { StudioSettings } from "../../studio/records/studio-settings.ts";
 import { StudioRefusal } from "./client.ts";
 import { type Kept, listAfter } from "./list-after.ts";
+
+// Told in the same breath as whatever else tells of a change: when a planning is over and its plan is kept, neither the old
+// load nor an empty one shows for a moment.
+notifyManager.setScheduler(queueMicrotask);
 
 /** Every record this page has read, by kind. The studio tells of changes, so nothing goes stale by itself. */
 export const queries = new QueryClient({
