@@ -3,8 +3,8 @@ import { describe, expect, test } from "vitest";
 import { checkPlan } from "../../loading/checker/check-plan.ts";
 import { readLoadPlan } from "../../loading/read-load-plan.ts";
 import { readLoadRequest } from "../../loading/read-load-request.ts";
-import type { LoadRecord } from "../../studio/records/load-record.ts";
 import { beginJourney, type Journey, type Size } from "../testing/browser-journey.ts";
+import { plannedLoad } from "../testing/kept-loads.ts";
 
 const sizes: readonly Size[] = ["desktop", "phone"];
 for (const size of sizes) {
@@ -80,15 +80,4 @@ async function addBatch(page: Page, { form, across, tall, count, isLast = false 
   await page.getByLabel("Tall").fill(tall);
   await page.getByLabel("How many").fill(count);
   await page.getByRole("button", { name: isLast ? "Add" : "Add and another", exact: true }).click();
-}
-
-/** The load once its planning is over and kept. */
-async function plannedLoad(address: string, id: string): Promise<LoadRecord> {
-  for (let tries = 0; tries < 150; tries++) {
-    const answer = await fetch(`${address}/api/loads/${id}`);
-    const load = (await answer.json()) as LoadRecord;
-    if (load.plan !== null && load.plan !== undefined) return load;
-    await new Promise((resolve) => setTimeout(resolve, 200));
-  }
-  throw new Error("The load was not planned in half a minute.");
 }
