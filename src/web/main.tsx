@@ -26,6 +26,8 @@ tellLateRefusals();
 showNotices();
 keepProgram();
 readAhead();
+// Pictures and temperatures from beside the kiln go on their way whichever screen shows.
+void import("./unload/waiting/waiting-sends.ts").then(({ keepSending }) => keepSending());
 
 createRoot(document.getElementById("app") as HTMLElement).render(
   <StrictMode>

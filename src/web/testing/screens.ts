@@ -19,7 +19,9 @@ export async function screensOf(address: string): Promise<Screen[]> {
   const planned = loads.find((load) => load.plan !== null && load.state === "planned") ?? loads[0];
   const loading = loads.find((load) => load.state === "loading") ?? planned;
   const prepared = planned && (await preparedFiring(address, planned, await records<FiringRecord>("firings")));
-  const fired = (await records<FiringRecord>("firings")).find(({ state }) => state === "finished");
+  const finished = (await records<FiringRecord>("firings")).filter(({ state }) => state === "finished");
+  const [fired] = finished;
+  const judged = finished.find(({ loadId, outcomes }) => loadId !== null && outcomes !== undefined) ?? fired;
   return [
     { name: "waiting", path: "/" },
     { name: "kilns", path: "/kilns" },
@@ -32,6 +34,7 @@ export async function screensOf(address: string): Promise<Screen[]> {
     { name: "firings", path: "/firings" },
     { name: "prepare", path: `/firings/${prepared}` },
     { name: "firing", path: `/firings/${fired?.id}` },
+    { name: "unload", path: `/firings/${judged?.id}/unload` },
     { name: "programmes", path: "/programmes" },
     { name: "learn", path: `/learn/${kiln?.id}` },
     { name: "upkeep", path: `/upkeep/${kiln?.id}` },

@@ -19,7 +19,7 @@ export function StopStrip({ unloading, stops, onGo }: StopStripProps) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: another stop may lie outside what shows of the row.
   useEffect(() => {
     row.current?.querySelector("[aria-current]")?.scrollIntoView({ block: "nearest", inline: "center" });
-  }, [here]);
+  }, [here, judged]);
   return (
     <nav className={styles.strip} aria-label="Shelves">
       <ol ref={row} className={styles.row}>

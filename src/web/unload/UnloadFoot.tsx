@@ -65,12 +65,7 @@ function MainButton({ here, open, after, isUnpacked, onVisit, onRestOfShelf, onK
   }
   if (typeof here === "number" && open > 0) {
     return (
-      <button
-        type="button"
-        className={styles.main}
-        onClick={onRestOfShelf}
-        aria-label={`All the rest of this shelf good: ${open}`}
-      >
+      <button type="button" className={styles.main} onClick={onRestOfShelf}>
         <span>Rest is good</span>
         <small>{open} on this shelf</small>
       </button>

@@ -17,7 +17,6 @@ import { UnloadFoot } from "./UnloadFoot.tsx";
 import { KeptHere, UnloadHead } from "./UnloadHead.tsx";
 import styles from "./Unloading.module.css";
 import { type PlannedLoad, useUnloading } from "./use-unloading.ts";
-import { keepSending } from "./waiting/waiting-sends.ts";
 
 interface UnloadingProps {
   readonly firing: FiringRecord;
@@ -33,7 +32,6 @@ export function Unloading({ firing, record, ware, back }: UnloadingProps) {
   const [chosenKey, setChosen] = useState<string | null>(null);
   const middle = useRef<HTMLDivElement>(null);
   useAwake();
-  useEffect(keepSending, []);
 
   const stops = stopsOf(order);
   const onShelf = pieces.filter(({ level }) => level === here);
@@ -51,6 +49,11 @@ export function Unloading({ firing, record, ware, back }: UnloadingProps) {
     if (to === null) return;
     setChosen(null);
     goTo(to);
+  };
+  const lookAt = (key: string) => {
+    const piece = pieces.find((each) => each.key === key);
+    if (piece) goTo(piece.level);
+    setChosen(key);
   };
   const step = (by: 1 | -1) => {
     const to = chosen ? neighbourPiece(pieces, chosen.key, by) : (open[0] ?? onShelf[0] ?? pieces[0] ?? null);
@@ -121,7 +124,7 @@ export function Unloading({ firing, record, ware, back }: UnloadingProps) {
           <KeptHere />
           <Problem error={unloading.problem} />
           {here === "opening" && <OpeningPart key={firing.endedAt} firing={firing} onKept={() => visit(1)} />}
-          {here === "summary" && <SummaryStop unloading={unloading} />}
+          {here === "summary" && <SummaryStop unloading={unloading} onChoose={lookAt} />}
           {typeof here === "number" && (
             <ShelfStop unloading={unloading} level={here} chosen={chosen} onChoose={setChosen} />
           )}

@@ -111,7 +111,7 @@ export function useUnloading(firing: FiringRecord, record: PlannedLoad, ware: re
     const becomes = unusual(pieces, judged, memory.becomes, kind);
     command("judge-pieces", { id: firing.id, outcomes: [], becomes }, (cache) =>
       cache.patch("loads", record.id, (was) => ({ ...was, state: "unpacked" })),
-    ).then(() => tell(`${record.name} is unpacked`, () => void undo().catch(setProblem)), refused);
+    ).then(() => tell(`Unpacked ${record.name}`, () => void undo().catch(setProblem)), refused);
   };
 
   const first = firing.state === "cooling" ? "opening" : (order[0] ?? "opening");

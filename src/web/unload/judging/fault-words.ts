@@ -23,7 +23,7 @@ export const FAULT_LOOKS: Readonly<Record<FaultName, string>> = {
   "kiln debris": "Brick, wash or dust on the glaze",
   stuck: "Held fast by the shelf or a neighbour",
   chipped: "A chip, from setting, lifting or grinding",
-  other: "Something else: say it in the note",
+  other: "Say in the note what it is",
 };
 
 /** A fault as a button says it. */

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { parseTemperatureC } from "../../../measures/temperature.ts";
+import { formatTemperature, parseTemperatureC } from "../../../measures/temperature.ts";
 import type { FiringRecord } from "../../../studio/records/firing-record.ts";
 import { MomentField } from "../../firings/start/MomentField.tsx";
 import { dayClockWords } from "../../firings/words/clock-words.ts";
@@ -11,6 +11,7 @@ import { sendLater } from "../waiting/waiting-sends.ts";
 import { meterPair, usedKWh } from "./meter.ts";
 import styles from "./Opening.module.css";
 import { OPENING_CAUTION, openingWords } from "./opening-words.ts";
+import { useOpeningTemperature } from "./use-opening-temperature.ts";
 
 /** The kiln is opened: when, how warm it was inside, what the meter shows. */
 export function OpeningPart({ firing, onKept }: { readonly firing: FiringRecord; readonly onKept?: () => void }) {
@@ -22,7 +23,9 @@ export function OpeningPart({ firing, onKept }: { readonly firing: FiringRecord;
   const [before, setBefore] = useState(pair.before?.kWh ?? null);
   const [after, setAfter] = useState(pair.after?.kWh ?? null);
   const [problem, setProblem] = useState<unknown>(null);
+  const measuredC = useOpeningTemperature(firing);
   const read = readTemperature(temperature, temperatureUnits);
+  const shownC = read.celsius ?? measuredC;
   const isCooling = firing.state === "cooling";
   const used = usedKWh(pair);
 
@@ -84,11 +87,13 @@ export function OpeningPart({ firing, onKept }: { readonly firing: FiringRecord;
           problem={read.problem}
         />
       </div>
-      {read.celsius !== null && (
-        <p role="status">
-          <Sign kind={openingWords(read.celsius).kind}>{openingWords(read.celsius).words}</Sign>
-        </p>
-      )}
+      <p role="status">
+        {shownC !== null && (
+          <Sign kind={openingWords(shownC).kind}>
+            {formatTemperature(shownC, temperatureUnits)}: {openingWords(shownC).words.toLowerCase()}
+          </Sign>
+        )}
+      </p>
       <div className={styles.fields}>
         <NumberField label="Meter before, kWh" value={before} onChange={setBefore} min={0} isFraction />
         <NumberField label="Meter after, kWh" value={after} onChange={setAfter} min={0} isFraction />

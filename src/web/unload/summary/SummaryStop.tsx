@@ -5,13 +5,21 @@ import { BECOMES_WORDS } from "../judging/becomes.ts";
 import { faultName } from "../judging/fault-words.ts";
 import { GRADE_NAMES, gradeSign } from "../judging/grade-signs.tsx";
 import { unjudged } from "../judging/judged.ts";
+import { PieceList } from "../judging/PieceList.tsx";
 import type { Unloading } from "../use-unloading.ts";
 import styles from "./Summary.module.css";
 
+interface SummaryStopProps {
+  readonly unloading: Unloading;
+  /** Looks at a piece again, by its key. */
+  readonly onChoose: (key: string) => void;
+}
+
 /** What came out, and where it goes; one press keeps it. */
-export function SummaryStop({ unloading }: { readonly unloading: Unloading }) {
+export function SummaryStop({ unloading, onChoose }: SummaryStopProps) {
   const { summary, record, pieces, judged, judge, firing } = unloading;
   const { progress, unseen, moved, faults, withoutBatch } = summary;
+  const notGood = pieces.filter(({ key }) => (judged.get(key)?.grade ?? "good") !== "good");
   const isUnpacked = record.state === "unpacked";
   return (
     <div className={styles.summary}>
@@ -30,6 +38,7 @@ export function SummaryStop({ unloading }: { readonly unloading: Unloading }) {
           <strong>Faults:</strong> {faults.map(({ fault, count }) => `${faultName(fault)} ${count}`).join(", ")}
         </p>
       )}
+      {notGood.length > 0 && <PieceList pieces={notGood} judged={judged} chosen={null} onChoose={onChoose} />}
       {unseen > 0 && !isUnpacked && (
         <div className={styles.unseen}>
           <p>

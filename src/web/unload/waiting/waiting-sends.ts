@@ -81,12 +81,10 @@ export async function sendWaiting(): Promise<void> {
   }
 }
 
-/** From now on, sends what waits whenever the studio answers. The answer ends it. */
-export function keepSending(): () => void {
+/** From now on, sends what waits whenever the studio answers. */
+export function keepSending(): void {
   const go = () => void sendWaiting();
-  const stops = [answering.subscribe(go), waitingCount.subscribe(go)];
+  answering.subscribe(go);
+  waitingCount.subscribe(go);
   go();
-  return () => {
-    for (const stop of stops) stop();
-  };
 }
