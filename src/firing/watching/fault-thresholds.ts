@@ -31,6 +31,7 @@ export const FAULT_THRESHOLDS = {
   slipped: {
     slackC: threshold(20, "Three times a noise of 3 °C, twice, and a spyhole opened."),
     fallCPerMin: threshold(12, `Twice what a small kiln loses at 1220 °C with its elements off; ${MEASURED}.`),
+    fallsOnC: threshold(12, "Falling on by more than four times a noise of 3 °C, it is the kiln that cools."),
     staysMin: threshold(5, "A plug pulled or a passing fault of the wire is over by then."),
     backShare: threshold(0.5, "Less than half of the drop left is no slipped probe."),
     backCPerMin: threshold(8, "480 °C/h: faster back up than a loaded kiln climbs is the probe put back."),

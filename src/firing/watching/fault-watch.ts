@@ -70,7 +70,7 @@ export class FaultWatch {
     const reading = { minute, tempC, place: this.place, recent: this.recent };
     const stuck = this.stuck.look(reading);
     this.note("dead probe", stuck, minute);
-    if (this.recent.add(minute, tempC) && !this.isOpen("dead probe")) {
+    if (this.recent.add(minute, tempC) && !this.isOpen("dead probe") && !this.stuck.mayBeDead(minute)) {
       for (const look of this.looks) this.note(look.kind, look.look(reading), minute);
     }
     return { ignored: false, believed: !this.isOpen("dead probe"), place: this.place };

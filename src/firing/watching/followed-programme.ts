@@ -9,16 +9,14 @@ export interface FollowedPlace {
 
 /** Readings further back than this hardly count in which way fits. */
 const REMEMBERED_MIN = 10;
-/** One reading tells no more than this against a way, °C: so that a way can come back. */
-const MOST_APART_C = 60;
+/** One reading tells no more than this against a way, °C: further off than that no way fits, and none is ruled out. */
+const MOST_APART_C = 30;
 /** A way that fits worse than the best by more than this is not borne by the readings, °C. Above twice a reading's noise. */
 const NOT_BORNE_C = 8;
 /** A beginning that is not borne for so long, while another fits within so much, is out for good. */
-const OUT = { afterMin: 30, fitsC: 4 };
+const OUT = { afterMin: 20, fitsC: 4, movedC: 20 };
 /** The first way is believed until another fits this much better, °C. */
 const CLEARLY_C = 4;
-/** The first reading may be off by this much, °C: twice a reading's noise. It moves all that follows a slow first ramp. */
-const FIRST_ERROR_C = 6;
 /** A kiln this much warmer than its room may begin its ramp from what it has or from the room's, °C. */
 const WARM_C = 15;
 /** A kiln that is off loses at least this much at first, °C a minute, and this is asked of it no longer than so many minutes. */
@@ -26,6 +24,7 @@ const FALL = { cPerMin: 1, forMin: 30 };
 
 interface Way {
   readonly follower: ProgrammeFollower;
+  readonly waits: boolean;
   /** How far from it the readings have been of late. */
   apartC: number;
   apartSinceMin: number | null;
@@ -35,27 +34,28 @@ interface Way {
 
 /**
  * Follows a firing by every way in which controllers work: waiting for the kiln at the end of a ramp or not; where the
- * kiln is warm, beginning from what it has or from the room's temperature (common practice, no source); and by a clock that
- * is early or late by what the first reading's noise may make. What the readings have lain near to of late is the likeliest.
+ * kiln is warm, beginning from what it has or from the room's temperature (common practice, no source). What the readings have lain near to of late is the likeliest.
  */
 export class FollowedProgramme {
   private readonly ways: Way[];
   private readonly over: { sinceMin: number; fromC: number }[] = [];
   private likeliest = 0;
+  private readonly startC: number;
   private lastMin: number;
 
   /** @param startMin when the first segment began, on the readings' clock; @param startC what the probe read then */
   constructor(segments: Segments, startMin: number, startC: number, roomC: number) {
-    const starts = [startC, startC - FIRST_ERROR_C, startC + FIRST_ERROR_C];
-    if (startC > roomC + WARM_C) starts.push(roomC);
+    const starts = startC > roomC + WARM_C ? [startC, roomC] : [startC];
     this.ways = starts
       .flatMap((fromC) => [true, false].map((waits) => ({ waits, fromC })))
       .map((way) => ({
         follower: new ProgrammeFollower(segments, startMin, way),
+        waits: way.waits,
         apartC: 0,
         apartSinceMin: null,
         out: false,
       }));
+    this.startC = startC;
     this.lastMin = startMin;
   }
 
@@ -74,14 +74,12 @@ export class FollowedProgramme {
       way.apartC = kept * way.apartC + (1 - kept) * apart;
       return place;
     });
-    const least = this.ways.reduce(
-      (best, way) => (way.out ? best : Math.min(best, way.apartC)),
-      Number.POSITIVE_INFINITY,
-    );
-    // Only in the first segment: where a ramp begins shows there; whether a controller waits, never for sure.
-    for (const [i, way] of this.ways.entries()) {
-      const told = places[i]?.segment === 0 && least <= OUT.fitsC;
-      if (!told || way.apartC <= least + NOT_BORNE_C) way.apartSinceMin = null;
+    const least = this.leastApart(() => true);
+    // When a programme began shows sooner or later; whether a controller waits, never for sure: those are not compared.
+    for (const way of this.ways) {
+      const fits = this.leastApart((other) => other.waits === way.waits);
+      const told = fits <= OUT.fitsC && Math.abs(tempC - this.startC) >= OUT.movedC;
+      if (!told || way.apartC <= fits + NOT_BORNE_C) way.apartSinceMin = null;
       else way.apartSinceMin ??= minute;
       if (way.apartSinceMin !== null && minute - way.apartSinceMin >= OUT.afterMin) way.out = true;
     }
@@ -97,6 +95,12 @@ export class FollowedProgramme {
         return i === this.likeliest || (borne && !out);
       }),
     };
+  }
+
+  private leastApart(among: (way: Way) => boolean): number {
+    let least = Number.POSITIVE_INFINITY;
+    for (const way of this.ways) if (!way.out && among(way)) least = Math.min(least, way.apartC);
+    return least;
   }
 
   /** How far a reading is from what a way asks for; once it is over, from falling. As fast as it can, any pace fits. */

@@ -15,6 +15,12 @@ export class StuckProbe implements FaultLook {
   private count = 0;
   private changes = 0;
 
+  /** True while it has stood still for some minutes, not yet long enough to tell: what it shows tells nothing else either. */
+  mayBeDead(minute: number): boolean {
+    const stuckMin = minute - this.sinceMin;
+    return this.count >= 3 && stuckMin >= T.stuckMin.value / 3 && stuckMin < T.stuckMin.value;
+  }
+
   look({ minute, tempC, place, recent }: WatchedReading): Sign {
     const { wantedC } = place.likeliest;
     if (tempC !== this.valueC) {

@@ -85,7 +85,9 @@ export class SuddenChange {
       return { believed: false, jump: away.maySlip ? UNTOLD : { is: "wrong", ...jumped(away) }, slipped: UNTOLD };
     }
     this.away = null;
-    if (!away.maySlip) return this.believe(minute, tempC);
+    // A kiln that lost its power falls on; one whose probe slipped is heated on.
+    const fallsOn = tempC < away.firstC - S.fallsOnC.value;
+    if (!away.maySlip || fallsOn) return this.believe(minute, tempC);
     const found = `${changeText(away)} while heating, and ${tempC.toFixed(0)} °C now`;
     this.slipped = {
       byC: changeC,
