@@ -20,7 +20,7 @@ export function FaultChoice({ kind, faults, onChange }: FaultChoiceProps) {
     onChange(faults.includes(fault) ? faults.filter((each) => each !== fault) : [...faults, fault]);
   return (
     <fieldset className={styles.faults}>
-      <legend>What is wrong</legend>
+      <legend>What is wrong{faults.length > 0 && `: ${faults.map(faultName).join(", ")}`}</legend>
       <div className={styles.all}>
         {shown.map((fault) => (
           <button
