@@ -11,6 +11,8 @@ import { NoticeSender } from "./notice-sender.ts";
 import { sendWebhook } from "./send-webhook.ts";
 import { webhookPlace } from "./webhook-address.ts";
 
+/** The machine may be busy with other tests. */
+const PATIENCE = { timeout: 30_000 };
 const NOTICE: StudioNotice = {
   ...{ id: "n1", firingId: "f1", firingName: "glaze\r\nBcc: everybody@example.org", kind: "overshoot" },
   ...{ since: "2026-11-25T09:00:00.000Z", until: null, message: "It reads 40 °C more than asked.", isDanger: true },
@@ -84,10 +86,10 @@ describe("by e-mail", () => {
     fails = 2;
     const patient = sender({ email: "potter@example.org" });
     patient.made.send(NOTICE);
-    await expect.poll(() => letters.length).toBe(1);
+    await expect.poll(() => letters.length, PATIENCE).toBe(1);
     fails = 3;
     patient.made.send(NOTICE);
-    await expect.poll(() => patient.said).toEqual([expect.stringContaining("by e-mail")]);
+    await expect.poll(() => patient.said, PATIENCE).toEqual([expect.stringContaining("by e-mail")]);
     expect(letters).toHaveLength(1);
     fails = 0;
     writeMail(folder, { ...mail, password: "another" });
@@ -146,10 +148,10 @@ describe("by webhook", () => {
     answersWith = [500, 503, 200];
     const { made, said } = sender({ webhook: url });
     made.send(NOTICE);
-    await expect.poll(() => heard.length).toBe(3);
+    await expect.poll(() => heard.length, PATIENCE).toBe(3);
     answersWith = [410];
     made.send(NOTICE);
-    await expect.poll(() => said.length).toBe(1);
+    await expect.poll(() => said.length, PATIENCE).toBe(1);
     expect([heard.length, said[0]]).toEqual([4, expect.stringContaining("it answered 410")]);
     await made.close();
   });
@@ -192,7 +194,7 @@ describe("by webhook", () => {
 test("open browsers are told where she wishes it, whatever becomes of the rest", async () => {
   const { made, shown, said } = sender({ browser: true, webhook: "http://203.0.113.5/x" });
   made.send(NOTICE);
-  await expect.poll(() => said.length).toBe(1);
+  await expect.poll(() => said.length, PATIENCE).toBe(1);
   expect(shown).toEqual([NOTICE]);
   await made.close();
 });

@@ -63,7 +63,7 @@ else {
         comeBackMs: 100,
       });
     const until = async (what: () => boolean) => {
-      for (let tries = 0; tries < 400 && !what(); tries++) await new Promise((resolve) => setTimeout(resolve, 25));
+      for (let tries = 0; tries < 1200 && !what(); tries++) await new Promise((resolve) => setTimeout(resolve, 25));
       expect(what(), JSON.stringify({ kept, said })).toBe(true);
     };
     const publish = async (...messages: readonly (readonly [topic: string, text: string, retain?: boolean])[]) => {
@@ -125,7 +125,7 @@ else {
       await until(() => said.length > 0);
       await publish(["house/shed/temperature", dated(5)], ["house/barn/temperature", dated(6)]);
       await expect
-        .poll(() => studio.store.read(({ readings }) => readings.of("hot")))
+        .poll(() => studio.store.read(({ readings }) => readings.of("hot")), { timeout: 30_000 })
         .toEqual([{ firingId: "hot", probe: "lid", readings: [{ at: "2026-11-25T08:00:05.000Z", tempC: 5 }] }]);
       await studio.end();
     });
