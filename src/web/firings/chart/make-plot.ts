@@ -57,7 +57,7 @@ export function makePlot(holder: HTMLElement, latest: () => FiringChartProps, to
         {
           ...axis,
           grid,
-          splits: (self, __, from, to) => hourTicks(from, to, Math.max(2, widthOf(self) / 64)),
+          splits: (self, __, from, to) => hourTicks(from, to, Math.max(2, widthOf(self) / 84)),
           values: (_, minutes) => minutes.map((minute) => hourLabel(minute, latest().startAt)),
           size: 30,
         },

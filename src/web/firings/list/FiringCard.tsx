@@ -39,7 +39,7 @@ export function FiringCard({ firing, kilnName, loadName }: FiringCardProps) {
           </Button>
         )}
         {state === "planned" && (
-          <Button look="plain" label={`Go on preparing ${firing.name}`} href={`/firings/${firing.id}`}>
+          <Button look="plain" label={`Prepare: ${firing.name}`} href={`/firings/${firing.id}`}>
             Prepare
           </Button>
         )}
