@@ -34,11 +34,15 @@ test("how far off is told before and after learning, a root mean square by hand"
   // 10 % and 20 % of what was measured: √((100 + 400) / 2) = 15.8.
   const before = [row(1, { kWh: pair(27, 30) }), row(2, { kWh: pair(24, 30) })];
   const since = row(3, { calibrated: true, kWh: pair(29.4, 30) });
-  expect(howFarOffWords(before, "kWhPercent", "C")).toBe("Off by 16 %, foretold from the kiln as described.");
+  expect(howFarOffWords(before, "kWhPercent", "C")).toBe(
+    "Off by 16 % in 2 firings, foretold from the kiln as described.",
+  );
   expect(howFarOffWords([...before, since], "kWhPercent", "C")).toBe(
-    "Off by 16 % as described; by 2 % since it was learned from.",
+    "Off by 16 % in 2 firings as described; by 2 % in one firing since it was learned from.",
   );
   const shelves = row(4, { shelves: [{ level: 0, ...pair(1220, 1230) }] });
-  expect(howFarOffWords([shelves], "shelfC", "F")).toBe("Off by 18 °F, foretold from the kiln as described.");
+  expect(howFarOffWords([shelves], "shelfC", "F")).toBe(
+    "Off by 18 °F in one firing, foretold from the kiln as described.",
+  );
   expect(howFarOffWords([row(5)], "shelfC", "C")).toBeNull();
 });

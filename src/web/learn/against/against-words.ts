@@ -45,10 +45,12 @@ export function howFarOffWords(
   units: TemperatureUnits,
 ): string | null {
   const told = (these: readonly FiringAgainst[]): string | null => {
-    const off = howFarOff(these)[of];
+    const known = these.filter((row) => howFarOff([row])[of] !== null);
+    const off = howFarOff(known)[of];
     if (off === null) return null;
-    if (of === "shelfC") return `${Math.round(units === "F" ? (off * 9) / 5 : off)} °${units}`;
-    return off < 0.95 ? `${off.toFixed(1)} %` : `${Math.round(off)} %`;
+    const firings = known.length === 1 ? "one firing" : `${known.length} firings`;
+    if (of === "shelfC") return `${Math.round(units === "F" ? (off * 9) / 5 : off)} °${units} in ${firings}`;
+    return `${off < 0.95 ? off.toFixed(1) : Math.round(off)} % in ${firings}`;
   };
   const described = told(rows.filter(({ calibrated }) => !calibrated));
   const learned = told(rows.filter(({ calibrated }) => calibrated));

@@ -14,6 +14,8 @@ interface LevelMapProps {
   readonly label: string;
 }
 
+/** Fewer pieces than this tell nothing yet, and are not hatched. */
+const FEW = 4;
 /** As `kilnMaps` parts a shelf: within this share of the way to the wall a piece stands in the middle. */
 const MIDDLE = 0.45;
 /** Past these shares of seconds and losses a place is hatched once, and crosswise. */
@@ -39,7 +41,7 @@ export function LevelMap({ kiln, places, label }: LevelMapProps) {
         <Hatch id={`${id}-many`} size={narrow * 0.07} isCrossed />
       </defs>
       <g clipPath={`url(#${id}-inside)`}>
-        {places.map((place) => (
+        {[...places].sort(middleLast).map((place) => (
           <Zone key={place.part} place={place} id={id} reach={reach * 1.5} middle={narrow * MIDDLE} />
         ))}
       </g>
@@ -61,6 +63,9 @@ export function LevelMap({ kiln, places, label }: LevelMapProps) {
   );
 }
 
+/** The middle lies over the quarters' tips. */
+const middleLast = (a: PlaceTally, b: PlaceTally): number => Number(a.part === "middle") - Number(b.part === "middle");
+
 interface ZoneProps {
   readonly place: PlaceTally;
   readonly id: string;
@@ -70,7 +75,7 @@ interface ZoneProps {
 
 function Zone({ place: { part, pieces, badShare, ...tally }, id, reach, middle }: ZoneProps) {
   const shape = part === "middle" ? ring(middle) : wedge(Number.parseFloat(part), reach);
-  const isBad = pieces > 0 && badShare > SOME;
+  const isBad = pieces >= FEW && badShare > SOME;
   return (
     <g>
       <title>{`${PART_WORDS[part]}: ${tallyWords({ pieces, badShare, ...tally })}`}</title>

@@ -28,8 +28,8 @@ export function MapsPart({ kiln, maps }: { readonly kiln: KilnFile; readonly map
         ))}
       </ul>
       <p className={parts.soft}>
-        From above, as you stand before it. The figure is how many pieces stood there; ✕ lost, △ seconds. Hatched: more
-        than one in ten went wrong; crosshatched: more than three in ten.
+        From above, as you stand before it. The figure is how many pieces stood there; ✕ lost, △ seconds. Hatched: of
+        four or more, over one in ten went wrong; crosshatched: over three in ten.
       </p>
       <details className={parts.more}>
         <summary>The maps in words</summary>

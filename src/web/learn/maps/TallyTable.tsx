@@ -17,7 +17,7 @@ export function TallyTable({ title, of, rows }: TallyTableProps) {
     <section className={parts.part} aria-labelledby={id}>
       <h2 id={id}>{title}</h2>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be within reach of the keys. */}
-      <section className={parts.scroll} tabIndex={0} aria-label={title}>
+      <section className={parts.scroll} tabIndex={0} aria-label={`${title}, as a table`}>
         <table className={parts.table}>
           <thead>
             <tr>
