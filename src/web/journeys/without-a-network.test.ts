@@ -46,7 +46,7 @@ else {
   test("an edit made while the studio is away is kept, and saved when it is back", async () => {
     const { page, context } = await visit("desktop");
     await page.goto("/materials");
-    await page.getByRole("heading", { name: "Glazes" }).waitFor();
+    await page.getByRole("heading", { name: "Glazes", exact: true }).waitFor();
     await page.goto("/settings");
     const name = page.getByLabel("Name", { exact: true }).first();
     await name.waitFor();

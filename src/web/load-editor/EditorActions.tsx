@@ -1,6 +1,6 @@
 import { placeKey } from "../../studio/loads/places.ts";
 import { type Action, useAction } from "../actions/registry.ts";
-import { type Direction, nextInDirection } from "./choosing/in-direction.ts";
+import { type Direction, nextByArrow } from "./choosing/in-direction.ts";
 import type { InHand } from "./dragging/use-hand.ts";
 import { carryTo, pinOrUnpin, setClear, takeOutOf } from "./piece-edits.ts";
 import type { Editor } from "./use-editor.ts";
@@ -40,7 +40,7 @@ export function EditorActions({ editor, inHand, isSwapping, setSwapping }: Edito
   const go = (direction: Direction): void => {
     const pieces = here?.pieces.map(({ piece }) => piece) ?? [];
     const from = pieces.find((piece) => isSame(piece, chosen));
-    const next = from ? nextInDirection(pieces, from, direction) : (here?.pieces[0]?.piece ?? null);
+    const next = from ? nextByArrow(pieces, from, direction) : (here?.pieces[0]?.piece ?? null);
     if (next) editor.choose({ level: next.level, placement: next.placement });
   };
   const nudge = (alongX: number, alongY: number, mm: number): void => {

@@ -37,6 +37,7 @@ const ON_ONE_FIRING = new Set([
 export function scopeOf(name: string, input: unknown): string {
   if (ON_ONE_LOAD.has(name)) return `load:${(input as { id?: unknown }).id}`;
   if (ON_ONE_FIRING.has(name)) return `firing:${(input as { id?: unknown }).id}`;
+  if (name === "note-notices") return `notices:${(input as { id?: unknown }).id}`;
   const kind = name.replace(/^[a-z]+-/, "");
   return SCOPE_OF_KIND[kind] ?? kind;
 }

@@ -6,35 +6,31 @@ export interface StandsAt {
 
 export type Direction = "left" | "right" | "up" | "down";
 
-const AHEAD: Readonly<Record<Direction, readonly [number, number]>> = {
-  left: [-1, 0],
-  right: [1, 0],
-  // Up is the far side, as it is drawn.
-  up: [0, 1],
-  down: [0, -1],
-};
-
 /** Off to the side counts so much more than straight ahead. */
 const ASIDE_WEIGHS = 2.2;
 
 /**
- * The thing next in a direction, as eyes would go on: near, and not far off to the side.
+ * The piece an arrow key goes to. Right and left go on and back in the order of the numbers, which run like lines of text,
+ * so that every piece can be reached; up and down go as eyes would: near, and not far off to the side.
  *
- * @returns null where nothing stands in that direction
+ * @param inOrder the pieces of a level in the order of their numbers
+ * @returns null where there is none that way
  */
-export function nextInDirection<Thing extends StandsAt>(
-  things: readonly Thing[],
-  from: StandsAt,
+export function nextByArrow<Thing extends StandsAt>(
+  inOrder: readonly Thing[],
+  from: Thing,
   direction: Direction,
 ): Thing | null {
-  const [aheadX, aheadY] = AHEAD[direction];
+  if (direction === "right") return inOrder[inOrder.indexOf(from) + 1] ?? null;
+  if (direction === "left") return inOrder[inOrder.indexOf(from) - 1] ?? null;
+  // Up is the far side, as it is drawn.
+  const sign = direction === "up" ? 1 : -1;
   let best: Thing | null = null;
   let bestCost = Number.POSITIVE_INFINITY;
-  for (const thing of things) {
-    const [dx, dy] = [thing.x - from.x, thing.y - from.y];
-    const ahead = dx * aheadX + dy * aheadY;
+  for (const thing of inOrder) {
+    const ahead = (thing.y - from.y) * sign;
     if (thing === from || ahead <= 1e-6) continue;
-    const cost = ahead + ASIDE_WEIGHS * Math.abs(dx * aheadY - dy * aheadX);
+    const cost = ahead + ASIDE_WEIGHS * Math.abs(thing.x - from.x);
     if (cost < bestCost) [best, bestCost] = [thing, cost];
   }
   return best;
