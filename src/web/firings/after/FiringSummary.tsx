@@ -75,7 +75,7 @@ export default function FiringSummary({ firing }: { readonly firing: FiringRecor
       <div className={parts.columns}>
         <div className={parts.column}>
           <section className={parts.part} aria-labelledby={`${id}-came`}>
-            <h2 id={`${id}-came`}>What came of it</h2>
+            <h2 id={`${id}-came`}>{isOn ? "How it stands" : "What came of it"}</h2>
             <Course firing={firing} />
             {foretold && foretold.curve.length > 1 && <ForetoldChart firing={firing} />}
           </section>

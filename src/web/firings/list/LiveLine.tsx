@@ -1,19 +1,34 @@
+import { useQuery } from "@tanstack/react-query";
+import type { FiringWatch } from "../../../studio/api/watch-contract.ts";
 import type { FiringRecord } from "../../../studio/records/firing-record.ts";
+import { Sign } from "../../parts/index.ts";
+import { ask } from "../../studio/client.ts";
+import { useSettings } from "../../studio/hooks.ts";
 import { useMinute } from "../start/use-minute.ts";
-import { clockWords } from "../words/clock-words.ts";
-import { hoursLong } from "../words/figures.ts";
+import { liveWords } from "./live-words.ts";
 
-/** A firing under way, by its clock and what was foretold of it. */
+const AGAIN_MS = 30_000;
+
+/** A firing under way at a glance, looked at anew every half minute; its own screen watches it closely. */
 export function LiveLine({ firing }: { readonly firing: FiringRecord }) {
+  const { temperatureUnits } = useSettings();
   const now = useMinute();
-  const { startedAt, shutOffAt, foretold, state } = firing;
-  if (startedAt === null) return null;
-  const hours = Math.max(0, (Date.parse(now) - Date.parse(shutOffAt ?? startedAt)) / 3_600_000);
-  if (state === "cooling") return <p>Cooling, {hoursLong(hours)} since it went off</p>;
+  const { data: watch } = useQuery({
+    queryKey: ["watch at a glance", firing.id],
+    queryFn: () => ask<FiringWatch>(`/firings/${encodeURIComponent(firing.id)}/watch`),
+    refetchInterval: AGAIN_MS,
+    gcTime: AGAIN_MS,
+    retry: false,
+  });
+  const troubles = watch?.faults.filter(({ untilMin }) => untilMin === null) ?? [];
   return (
-    <p>
-      Firing for {hoursLong(hours)}
-      {foretold && `; to shut off about ${clockWords(startedAt, foretold.hours * 60)}`}
-    </p>
+    <>
+      <p>{liveWords(firing, watch, now, temperatureUnits).join(" · ")}</p>
+      {troubles.map(({ kind, sinceMin, message, isDanger }) => (
+        <Sign key={`${kind} ${sinceMin}`} kind={isDanger ? "breaks" : "mind"}>
+          {message}
+        </Sign>
+      ))}
+    </>
   );
 }

@@ -1,3 +1,5 @@
+import { hoursWords } from "../chart/chart-words.ts";
+
 /** "41.3 kWh". */
 export const kWhWords = (kWh: number): string => `${kWh.toFixed(kWh < 10 ? 2 : 1)} kWh`;
 
@@ -5,8 +7,5 @@ export const kWhWords = (kWh: number): string => `${kWh.toFixed(kWh < 10 ? 2 : 1
 export const moneyWords = (value: number, currency: string): string =>
   currency === "" ? value.toFixed(2) : `${currency} ${value.toFixed(2)}`;
 
-/** "9 h 20 min". */
-export function hoursLong(hours: number): string {
-  const minutes = Math.round(hours * 60);
-  return `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, "0")} min`;
-}
+/** "9 h 20 min": hours as she would say them. */
+export const hoursLong = (hours: number): string => hoursWords(hours * 60);
