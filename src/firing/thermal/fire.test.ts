@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import type { Programme } from "../programme/programme.ts";
 import { type FireOptions, fire, type SimulatedFiring } from "./fire.ts";
+import { HeatSolver } from "./heat-solver.ts";
 import { kilnNetwork, type ThermalKiln } from "./kiln-network.ts";
 import { CONE_6_PROGRAMME, evenLoad, programmeOf, referenceKiln } from "./testing/reference-kiln.ts";
 
@@ -160,4 +161,28 @@ test("steps that follow the error agree with steps of 2 s", () => {
     expect(Math.abs(ours.kWh - fine.kWh)).toBeLessThan(0.01);
     expect(Math.abs(ours.shutOffMin - fine.shutOffMin)).toBeLessThan(0.2);
   }
+});
+
+test("a firing gone on with from its middle ends as the whole one does", () => {
+  const kiln = referenceKiln({ powerW: 9000 });
+  const network = kilnNetwork(kiln, evenLoad(3, kiln.depthM, 12, { green: true }));
+  const zone = network.zoneAt(kiln.depthM / 2);
+  const options = { probeZone: zone, probeOffsetC: 0, powerW: 9000, startC: 20, coolToC: 95 };
+  const whole = fire(network, programmeOf([150, 620, 0], [150, 1100, 10]), options);
+  const solver = new HeatSolver(network.network, 20);
+  const wantedC = new Float64Array(2);
+  for (let step = 0; step < 240; step++) {
+    for (const [stage, share] of [1 - Math.SQRT1_2, 1].entries()) wantedC[stage] = 20 + 2.5 * (step + share);
+    solver.step(60, { zone, steer: true, wantedC, watts: 0, mostWatts: 9000 });
+  }
+  const halfway = new HeatSolver(network.network, 20);
+  halfway.takeStateOf(solver);
+  const rest = fire(network, programmeOf([150, 1100, 10]), { ...options, solver: halfway });
+  expect(rest.probeC[0]).toBeCloseTo(620, 3);
+  expect(240 + rest.shutOffMin).toBeCloseTo(whole.shutOffMin, 3);
+  expect(rest.kWh + solver.givenJ / 3.6e6).toBeCloseTo(whole.kWh, 2);
+  expect(240 + (rest.minutes.at(-1) as number)).toBeCloseTo(whole.minutes.at(-1) as number, -1);
+  expect(rest.energyResidual).toBeLessThan(1e-10);
+  // The one it was taken from stays where it was.
+  expect(solver.zoneC(zone)).toBeCloseTo(620, 3);
 });
