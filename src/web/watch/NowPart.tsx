@@ -28,7 +28,7 @@ export function NowPart({ firing, watch, nowMs }: NowPartProps) {
       </section>
     );
   }
-  const silence = silenceWords(nowMs - Date.parse(latest.at));
+  const silence = silenceWords(nowMs - Date.parse(latest.at), watch.pace);
   const pace = place === null ? null : paceWords(place, units);
   const segments = (firing.programme as Programme | null)?.segments ?? [];
   return (

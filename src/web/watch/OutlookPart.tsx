@@ -21,6 +21,9 @@ const ALLOWS: Readonly<Record<number, string>> = {
   50: "Unloaded by hand",
 };
 
+/** While one of these lasts, the readings do not say how hot the kiln is. */
+const DOUBTED = new Set(["dead probe", "slipped probe", "jump"]);
+
 /** When the cone goes down and when it may be opened, with how sure that is; the energy so far. */
 export function OutlookPart({ firing, watch, nowMin }: OutlookPartProps) {
   const id = useId();
@@ -34,7 +37,7 @@ export function OutlookPart({ firing, watch, nowMin }: OutlookPartProps) {
         : momentWords(moment, startedAt, nowMin);
   const metered = meteredKWh(firing);
   return (
-    <section className={styles.part} aria-labelledby={id}>
+    <section className={`${styles.part} ${styles.outlook}`} aria-labelledby={id}>
       <h2 id={id}>What comes</h2>
       {outlook === null ? (
         <p>{noOutlook(firing, watch)}</p>
@@ -82,10 +85,13 @@ function coneFell({ outlook, heat, startedAt }: FiringWatch): string | null {
   return fell === null ? null : `at ${clockWords(startedAt, fell)}`;
 }
 
-function noOutlook(firing: FiringRecord, { latest }: FiringWatch): string {
+function noOutlook(firing: FiringRecord, { latest, faults }: FiringWatch): string {
   if (latest === null) return "What comes is reckoned once readings come in.";
-  if (firing.loadId === null) return "This firing has no load, so that what comes cannot be reckoned.";
-  return "What comes cannot be reckoned for this firing: it wants a load with a plan and a programme.";
+  if (firing.programme === null) return "This firing has no programme, so that what comes cannot be reckoned.";
+  const isDoubted = faults.some(({ kind, untilMin }) => untilMin === null && DOUBTED.has(kind));
+  return isDoubted
+    ? "Nothing is foretold while the probe cannot be believed."
+    : "What comes is reckoned as soon as there are readings enough.";
 }
 
 function meteredKWh({ meterReadings }: FiringRecord): number | null {

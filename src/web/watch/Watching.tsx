@@ -12,8 +12,8 @@ import { minuteOf, studioNowMs } from "./live/studio-clock.ts";
 import { useTick } from "./live/use-tick.ts";
 import { useWatch } from "./live/use-watch.ts";
 import { NowPart } from "./NowPart.tsx";
-import { NoticesButton } from "./notices/NoticesButton.tsx";
 import { OutlookPart } from "./OutlookPart.tsx";
+import { type ReadingsDialog, ReadingsPart } from "./ReadingsPart.tsx";
 import styles from "./Watch.module.css";
 import { agoWords } from "./words/since-words.ts";
 
@@ -29,7 +29,7 @@ export function Watching({ firing }: { readonly firing: FiringRecord }) {
   const isUnderWay = firing.state === "firing" || firing.state === "cooling";
   const { known, isLive } = useWatch(firing.id, isUnderWay);
   const tick = useTick();
-  const [open, setOpen] = useState<keyof typeof DIALOGS | null>(null);
+  const [open, setOpen] = useState<ReadingsDialog | null>(null);
   const still = useMemo(() => (isUnderWay ? null : stillWatch(firing)), [firing, isUnderWay]);
   const nowMs = still !== null ? Date.parse(still.now) : known === null ? tick : studioNowMs(known, tick);
   const now = (): string => new Date(known === null ? Date.now() : studioNowMs(known, Date.now())).toISOString();
@@ -44,8 +44,10 @@ export function Watching({ firing }: { readonly firing: FiringRecord }) {
     >
       {watch !== null && watch.pace !== 1 && (
         <p className={styles.notice}>
-          <b>A rehearsal.</b> This kiln is invented, and its clock runs {watch.pace} times as fast: it is{" "}
-          {timeWords(new Date(nowMs).toISOString())} there.
+          <span>
+            <b>A rehearsal.</b> This kiln is invented, and its clock runs {watch.pace} times as fast: it is{" "}
+            {timeWords(new Date(nowMs).toISOString())} there.
+          </span>
         </p>
       )}
       {!isUnderWay && <Over firing={firing} />}
@@ -62,36 +64,20 @@ export function Watching({ firing }: { readonly firing: FiringRecord }) {
         isUnderWay && <Spinner words="The kiln is asked for" />
       ) : (
         <>
-          <FaultsPart faults={watch.faults} startedAt={watch.startedAt} />
           {isUnderWay && <NowPart firing={firing} watch={watch} nowMs={nowMs} />}
-          <div className={styles.columns}>
-            <div className={styles.column}>
-              <ChartPart firing={firing} watch={watch} nowMin={minuteOf(watch.startedAt, nowMs)} />
-            </div>
-            <div className={styles.column}>
-              {isUnderWay && (
-                <>
-                  <OutlookPart firing={firing} watch={watch} nowMin={minuteOf(watch.startedAt, nowMs)} />
-                  <ConesPart heat={watch.heat} />
-                </>
-              )}
-            </div>
+          <FaultsPart faults={watch.faults} startedAt={watch.startedAt} />
+          <div className={styles.board}>
+            {isUnderWay && (
+              <>
+                <OutlookPart firing={firing} watch={watch} nowMin={minuteOf(watch.startedAt, nowMs)} />
+                <ConesPart heat={watch.heat} wanted={watch.outlook?.cone?.cone ?? null} />
+              </>
+            )}
+            <ChartPart firing={firing} watch={watch} nowMin={minuteOf(watch.startedAt, nowMs)} />
+            <ReadingsPart isUnderWay={isUnderWay} onOpen={setOpen} />
           </div>
         </>
       )}
-      <section className={styles.part} aria-label="Readings and notices">
-        <div className={styles.buttons}>
-          <Button onPress={() => setOpen("type")} isDisabled={!isUnderWay}>
-            Type a reading in
-          </Button>
-          <Button onPress={() => setOpen("log")}>Bring in a log</Button>
-          <Button onPress={() => setOpen("senders")}>What sends them</Button>
-        </div>
-        <NoticesButton />
-        <p className={styles.soft}>
-          Readings only come in. Nothing goes out to the kiln: Wareboard watches and advises, and never switches it.
-        </p>
-      </section>
       {Opened !== null && (
         <Suspense fallback={null}>
           <Opened firing={firing} onClose={() => setOpen(null)} />

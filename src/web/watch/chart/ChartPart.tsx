@@ -31,7 +31,7 @@ export function ChartPart({ firing, watch, nowMin }: ChartPartProps) {
   const series = useMemo(() => [...planned, ...asSeries(lines, USUAL_MIN[by])], [planned, lines, by]);
   const marks = useMemo(() => watchMarks(firing, watch, minute), [firing, watch, minute]);
   return (
-    <section className={parts.part} aria-labelledby={id}>
+    <section className={`${parts.part} ${parts.chart}`} aria-labelledby={id}>
       <h2 id={id} className="heard">
         The firing as a chart
       </h2>

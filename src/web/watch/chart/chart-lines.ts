@@ -34,7 +34,9 @@ const columns = (points: readonly (readonly [number, number] | number[])[]) => (
 export function watchMarks(firing: FiringRecord, watch: FiringWatch, nowMin: number): ChartMark[] {
   const probe = watch.heat.find(({ level }) => level === null);
   const fallen = (probe?.cones ?? []).flatMap(({ cone, downAtMin }): ChartMark[] =>
-    downAtMin === null ? [] : [{ what: `cone ${cone} down`, atMin: downAtMin, short: cone, kind: "cone" }],
+    downAtMin === null || cone.endsWith(".5")
+      ? []
+      : [{ what: `cone ${cone} down`, atMin: downAtMin, short: cone, kind: "cone" }],
   );
   const faults = watch.faults.map(
     (fault): ChartMark => ({ what: faultTitle(fault), atMin: fault.sinceMin, kind: "trouble", short: "!" }),

@@ -1,9 +1,9 @@
 /** What of the firing the chart shows. */
 export const SPANS = [
-  { id: "whole", label: "All of it" },
-  { id: "day", label: "Last 24 h", minutes: 24 * 60 },
-  { id: "hours", label: "Last 6 h", minutes: 6 * 60 },
-  { id: "hour", label: "Last hour", minutes: 60 },
+  { id: "whole", label: "All" },
+  { id: "day", label: "24 h", minutes: 24 * 60 },
+  { id: "hours", label: "6 h", minutes: 6 * 60 },
+  { id: "hour", label: "1 h", minutes: 60 },
 ] as const;
 export type SpanId = (typeof SPANS)[number]["id"];
 

@@ -4,21 +4,27 @@ import parts from "../Watch.module.css";
 import { conesWords, placeOfHeat } from "../words/heat-words.ts";
 import { ConeRow } from "./ConeRow.tsx";
 import styles from "./Cones.module.css";
-import { shelfCones } from "./shelf-cones.ts";
+import { conePack } from "./cone-pack.ts";
+
+interface ConesPartProps {
+  readonly heat: readonly WatchedHeat[];
+  /** The cone waited for, or null. */
+  readonly wanted: string | null;
+}
 
 /** Cones so far: at the probe, and by the model on each shelf, as they stand in the kiln. */
-export function ConesPart({ heat }: { readonly heat: readonly WatchedHeat[] }) {
+export function ConesPart({ heat, wanted }: ConesPartProps) {
   const id = useId();
   const probe = heat.find(({ level }) => level === null);
   const shelves = heat.filter(({ level }) => level !== null).toReversed();
   return (
-    <section className={parts.part} aria-labelledby={id}>
+    <section className={`${parts.part} ${parts.cones}`} aria-labelledby={id}>
       <h2 id={id}>Cones so far</h2>
       {probe === undefined ? (
         <p>They are drawn once readings come in.</p>
       ) : (
         <div className={styles.probe}>
-          <ConeRow cones={probe.cones} />
+          <ConeRow cones={conePack(probe, wanted)} />
           <p>
             <strong>{conesWords(probe)}</strong>
             <span className={parts.soft}>by the heat work at the probe</span>
@@ -30,7 +36,7 @@ export function ConesPart({ heat }: { readonly heat: readonly WatchedHeat[] }) {
           {shelves.map((shelf) => (
             <li key={shelf.level}>
               <b>{placeOfHeat(shelf)}</b>
-              <ConeRow cones={probe === undefined ? [] : shelfCones(shelf, probe)} isSmall />
+              <ConeRow cones={conePack(shelf, wanted)} isSmall />
               <span>{conesWords(shelf)}</span>
             </li>
           ))}

@@ -41,4 +41,4 @@ export function coneShape(bendDeg: number): ConeShape {
 }
 
 /** Room for the tallest and the widest of them. */
-export const CONE_BOX = { left: -9, top: -50, width: 46, height: 54 } as const;
+export const CONE_BOX = { left: -16, top: -50, width: 48, height: 54 } as const;

@@ -68,7 +68,7 @@ function Known({ loggers }: { readonly loggers: readonly LoggerRecord[] }) {
           <span>
             <b>{logger.name}</b> <span className={styles.soft}>{logger.probe}</span>
           </span>
-          <Button look="quiet" label={`Listen to ${logger.name} no more`} onPress={() => void remove(logger)}>
+          <Button look="quiet" label={`Listen no more to ${logger.name}`} onPress={() => void remove(logger)}>
             Listen no more
           </Button>
         </li>

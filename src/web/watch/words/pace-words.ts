@@ -16,7 +16,7 @@ export interface PaceWords {
 export function paceWords(place: WatchedPlace, units: TemperatureUnits): PaceWords | null {
   const { doing, behindC, askedCPerHour, rising } = place;
   if (doing === "over" || (doing === "ramp" && askedCPerHour === null)) return null;
-  if (doing === "wait") return { kind: "mind", words: `${degreesWords(behindC, units)} still to go` };
+  if (doing === "wait") return { kind: "mind", words: `${degreesWords(behindC, units)} short of it` };
   if (Math.abs(behindC) <= WITH_IT_C) return { kind: "keeps", words: "With its programme" };
   const kind = Math.abs(behindC) < FAR_C ? "keeps" : "mind";
   if (doing === "hold") {

@@ -16,8 +16,12 @@ const SAID_FROM_MS = 2.5 * MINUTE_MS;
 /** The watch calls it a fault from here on (src/firing/watching/fault-thresholds.ts). */
 const SILENT_FROM_MS = 10 * MINUTE_MS;
 
-/** How old the newest reading is, in words; null where it is fresh. */
-export function silenceWords(ageMs: number): { readonly words: string; readonly isLong: boolean } | null {
-  if (ageMs < SAID_FROM_MS) return null;
-  return { words: `No reading for ${agoWords(ageMs)}`, isLong: ageMs >= SILENT_FROM_MS };
+/** A rehearsal's readings are sent and shown in parts: so long of this device's clock is no silence yet. */
+const REHEARSAL_SLACK_MS = 3000;
+
+/** How old the newest reading is, in words; null where it is fresh. @param pace how fast the studio's clock runs */
+export function silenceWords(ageMs: number, pace = 1): { readonly words: string; readonly isLong: boolean } | null {
+  const slackMs = pace === 1 ? 0 : REHEARSAL_SLACK_MS * pace;
+  if (ageMs < SAID_FROM_MS + slackMs) return null;
+  return { words: `No reading for ${agoWords(ageMs)}`, isLong: ageMs >= SILENT_FROM_MS + slackMs };
 }
