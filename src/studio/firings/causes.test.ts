@@ -89,6 +89,18 @@ describe("the causes of a fault", () => {
     ]);
   });
 
+  test("by what was foretold where nothing was read, set off by a comma", () => {
+    const told = firedFiring();
+    const curve: [number, number][] = [
+      [0, 20],
+      [480, 1220],
+      [780, 20],
+    ];
+    const foretold = { ...(told.foretold as NonNullable<typeof told.foretold>), curve };
+    const [first] = causesOf("dunting", pieceFacts({ firing: { ...told, foretold }, load }, cup));
+    expect(first?.because).toMatch(/^It cooled at 240 °C\/h through 573 °C, where quartz turns, as foretold\./);
+  });
+
   test("say nothing of a firing of which nothing is known", () => {
     const { foretold: _, ...bare } = firedFiring();
     const facts = pieceFacts({ firing: bare, load: null }, cup);

@@ -20,7 +20,7 @@ const NEAR_WALL_MM = 30;
 const degrees = (celsius: number): string => `${Math.round(Math.abs(celsius))} °C`;
 const rate = (cPerHour: number): string => `${Math.round(cPerHour)} °C/h`;
 const by = (facts: PieceFacts): string => (facts.heat?.from === "cones" ? "by its witness cones" : "as foretold");
-const read = (facts: PieceFacts): string => (facts.paceFrom === "readings" ? "" : " as foretold");
+const read = (facts: PieceFacts): string => (facts.paceFrom === "readings" ? "" : ", as foretold");
 
 /** The shelf got more heat work than was wanted, or than the glaze or the clay bears. */
 export const tooHot: Sign = (facts) => {
