@@ -25,3 +25,11 @@ export function opening(text: string): string {
   const line = text.trim().split(/\s*\n/)[0] ?? "";
   return line.length <= 40 ? line : `${line.slice(0, 39).trimEnd()}…`;
 }
+
+/** Sentences after one another; one that ends with a full stop of its own, as a name may, gets no second. */
+export function inSentences(first: string, ...more: readonly string[]): string {
+  return [first, ...more].map((each, i, all) => (i === all.length - 1 ? each : ended(each))).join(" ");
+}
+
+/** Words with a full stop after them. */
+const ended = (words: string): string => (words.endsWith(".") ? words : `${words}.`);

@@ -78,6 +78,19 @@ describe("a load is made of", () => {
     );
     expect(made.changed.loads?.m?.request.rules).toEqual({ gapMm: 8, lidMm: 40 });
   });
+
+  test("a note that ends in a name with a full stop of its own ends in one, not two", async () => {
+    for (const [id, glaze] of [
+      ["cups", "moss"],
+      ["more", "iron brown."],
+    ]) {
+      await studio.give("change-ware", { ids: [id], change: { glazeId: null, ware: { glaze } } });
+    }
+    const made = await studio.give("make-load", { kilnId: "k", name: "no. 2.", wareIds: ["cups", "more"] });
+    expect(made.entry.summary).toBe(
+      "Made the load no. 2. Several batches are called cup; in this load they are cup, moss and cup, iron brown.",
+    );
+  });
 });
 
 describe("when the plan changes", () => {

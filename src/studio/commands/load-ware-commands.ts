@@ -10,7 +10,7 @@ import { LOADS, type LoadRecord, LoadRecordSchema } from "../records/load-record
 import { recordPath, unknownRecord } from "../records/refusals.ts";
 import type { StudioRecords } from "../records/store.ts";
 import { WARE, type WareRecord } from "../records/ware-record.ts";
-import { countOf } from "./in-words.ts";
+import { countOf, inSentences } from "./in-words.ts";
 import { command, input, NewId } from "./inputs.ts";
 import { begun, changeKept, kept } from "./keeping.ts";
 
@@ -53,7 +53,7 @@ export const makeLoad = command({
     const { request, sources } = made;
     const nothingYet = { state: "planned" as const, plan: null, pins: [], ticks: [], version: 1 };
     await records.loads.add({ ...begun(id, context), kilnId, name, request, sources, ...nothingYet });
-    return [`Made the load ${name}`, ...made.notes].join(". ");
+    return inSentences(`Made the load ${name}`, ...made.notes);
   },
 });
 
@@ -80,7 +80,7 @@ export const chooseLoadWare = command({
     const plan = keepStanding(before, request);
     const after = { ...before, ...carried(before, followPieces(before.plan, plan)), request, sources, plan, version };
     await changeKept(records.loads, before, after, now);
-    return [`Chose ${countOf(request.ware.length, "batch")} for ${before.name}`, ...notes].join(". ");
+    return inSentences(`Chose ${countOf(request.ware.length, "batch")} for ${before.name}`, ...notes);
   },
 });
 

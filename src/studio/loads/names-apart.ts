@@ -34,7 +34,8 @@ export function namesApart(
       names.set(batch.id, own);
       return own;
     });
-    if (!alone) notes.push(`Several batches are called ${name}; in this load they are ${inARow(given)}.`);
+    if (!alone)
+      notes.push(`Several batches are called ${name}; in this load they are ${inARow(given).replace(/\.$/, "")}.`);
   }
   return { names, notes };
 }
