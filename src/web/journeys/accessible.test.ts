@@ -1,7 +1,7 @@
-import AxeBuilder from "@axe-core/playwright";
 import { expect, test } from "vitest";
 import { beginJourney, type Size } from "../testing/browser-journey.ts";
 import { screensOf } from "../testing/screens.ts";
+import { seriousFaults } from "../testing/serious-faults.ts";
 import { beginWithDemo } from "../testing/served-studio.ts";
 
 // Checked by axe-core, whose rules follow WCAG 2.2: nothing serious, nothing critical, on any screen in any look.
@@ -23,10 +23,7 @@ else {
           await page.goto(path);
           await page.locator("main h1").first().waitFor();
           await page.waitForLoadState("networkidle").catch(() => {});
-          const { violations } = await new AxeBuilder({ page }).analyze();
-          for (const { id, impact, nodes } of violations) {
-            if (impact === "serious" || impact === "critical") found.push(`${name}: ${id} (${nodes[0]?.target})`);
-          }
+          found.push(...(await seriousFaults(page, name)));
         }
         await context.close();
         expect(found).toEqual([]);
