@@ -3,11 +3,12 @@ import { useLocation, useSearch } from "wouter";
 import type { LoadRecord } from "../../studio/records/load-record.ts";
 import { useAction } from "../actions/registry.ts";
 import { AddIcon, Button, Empty, Page, Spinner } from "../parts/index.ts";
-import { useKilns, useLoads, useWare } from "../studio/hooks.ts";
+import { useFirings, useKilns, useLoads, useWare } from "../studio/hooks.ts";
 import { dayOf } from "../waiting/words/calendar-day.ts";
 import styles from "./Loads.module.css";
 import { type CardWish, LoadCard } from "./list/LoadCard.tsx";
 import { type LoadFamily, loadGroups, STATE_WORDS } from "./list/load-groups.ts";
+import { firingOfLoad } from "./unpacking/firing-of-load.ts";
 import { useLoadCommands } from "./use-load-commands.ts";
 import { beginPlanning, useIsPlanning } from "./use-planning.ts";
 
@@ -23,6 +24,7 @@ export default function LoadsScreen() {
   const loads = useLoads();
   const kilns = useKilns();
   const ware = useWare();
+  const firings = useFirings();
   const commands = useLoadCommands();
   const isPlanning = useIsPlanning();
   const [, go] = useLocation();
@@ -38,10 +40,16 @@ export default function LoadsScreen() {
   const today = dayOf(new Date());
   const kilnNames = new Map(kilns.map(({ id, kiln }) => [id, kiln.name]));
   const askedLoad = asked && loads.find(({ id }) => id === asked.id);
+  // With a firing of it, shelf by shelf and piece by piece; without one, what each batch became.
+  const unpack = (id: string): void => {
+    const firing = firingOfLoad(id, firings ?? []);
+    if (firing) go(`/firings/${encodeURIComponent(firing.id)}/unload`);
+    else setAsked({ what: "unpack", id });
+  };
   const wish = (what: CardWish, load: LoadRecord): void => {
     if (what === "rename" || what === "sheet") setAsked({ what, id: load.id });
     else if (what === "plan") beginPlanning({ loadId: load.id, keep: "nothing" });
-    else if (what === "next" && load.state === "fired") setAsked({ what: "unpack", id: load.id });
+    else if (what === "next" && load.state === "fired") unpack(load.id);
     else if (what === "next") void commands.next(load);
     else if (what === "firing") go(`/firings/new?load=${encodeURIComponent(load.id)}`);
     else if (what === "another-way") go(`/loads/compare/${load.id}`);

@@ -1,10 +1,11 @@
 import { useMemo, useState } from "react";
+import { BECOMES, type Becomes } from "../../../studio/firings/piece-becomes.ts";
 import type { LoadRecord } from "../../../studio/records/load-record.ts";
 import type { WareRecord } from "../../../studio/records/ware-record.ts";
 import { Button, ChoiceField, Dialog, Problem, tell } from "../../parts/index.ts";
-import { newId, useCommand } from "../../studio/hooks.ts";
+import { useCommand } from "../../studio/hooks.ts";
 import { undoLast } from "../undo-last.ts";
-import { BECAME, BECAME_WORDS, type Became, becameCommands, unpackedBatches } from "./became.ts";
+import { BECAME_WORDS, toldBatches, unpackedBatches } from "./became.ts";
 import styles from "./Unpack.module.css";
 
 interface UnpackDialogProps {
@@ -13,12 +14,12 @@ interface UnpackDialogProps {
   readonly onClose: () => void;
 }
 
-const OPTIONS = BECAME.map((id) => ({ id, label: BECAME_WORDS[id] }));
+const OPTIONS = BECOMES.map((id) => ({ id, label: BECAME_WORDS[id] }));
 
 /** Asks what the pieces became, batch by batch; the likely answer stands there already. */
 export default function UnpackDialog({ load, ware, onClose }: UnpackDialogProps) {
   const out = useMemo(() => unpackedBatches(load, ware), [load, ware]);
-  const [answers, setAnswers] = useState<Readonly<Record<string, Became>>>({});
+  const [answers, setAnswers] = useState<Readonly<Record<string, Becomes>>>({});
   const [isBusy, setBusy] = useState(false);
   const [error, setError] = useState<unknown>(null);
   const command = useCommand();
@@ -26,24 +27,17 @@ export default function UnpackDialog({ load, ware, onClose }: UnpackDialogProps)
   const unpack = async () => {
     setBusy(true);
     setError(null);
-    let wareChanges = 0;
     try {
-      await command("change-load", { id: load.id, version: load.version, state: "unpacked" });
-      for (const each of out) {
-        const became = answers[each.batch.id] ?? each.likely;
-        for (const { name, input } of becameCommands(each, became, newId)) {
-          await command(name, input);
-          wareChanges += 1;
-        }
-      }
+      const batches = toldBatches(out, answers);
+      await command("unpack-load", { id: load.id, version: load.version, batches }, (cache) =>
+        cache.patch("loads", load.id, (before) => ({ ...before, state: "unpacked" })),
+      );
     } catch (problem) {
       setError(problem);
       setBusy(false);
       return;
     }
-    tell(`${load.name} is unpacked`, () => {
-      void undoLast("ware", wareChanges).then(() => undoLast(`load:${load.id}`));
-    });
+    tell(`${load.name} is unpacked`, () => void undoLast(`load:${load.id}`));
     onClose();
   };
 

@@ -1,10 +1,9 @@
 import { expect, test } from "vitest";
 import { batch, load } from "../testing/example-load.ts";
-import { becameCommands, unpackedBatches } from "./became.ts";
+import { toldBatches, unpackedBatches } from "./became.ts";
 
 const mugs = batch("mug", { count: 6 });
 const raw = batch("raw", { count: 2, stage: "greenware", firingKind: "bisque" });
-const newId = () => "new";
 
 test("what came out is what stood in the plan, of batches still kept", () => {
   const fired = load("l", [mugs, raw], ["mug", "mug", "raw", "mug"], { state: "fired" });
@@ -25,27 +24,10 @@ test("never more pieces than the batch has left", () => {
   expect(unpackedBatches(fired, [batch("mug", { count: 4 })])[0]?.count).toBe(4);
 });
 
-test("a whole batch is changed; of a batch half fired, the fired ones become a batch of their own", () => {
-  const whole = { batch: raw, count: 2, likely: "bisque" } as const;
-  expect(becameCommands(whole, "bisque", newId)).toEqual([
-    { name: "change-ware", input: { ids: ["raw"], change: { stage: "bisque", firingKind: "glaze" } } },
-  ]);
-  const half = becameCommands({ ...whole, batch: mugs, count: 2 }, "finished", newId);
-  expect(half[0]).toEqual({ name: "change-ware", input: { ids: ["mug"], change: { ware: { count: 4 } } } });
-  expect(half[1]).toMatchObject({
-    name: "add-ware",
-    input: { ware: [{ id: "new", stage: "finished", firingKind: null, ware: { name: "mug", count: 2 } }] },
-  });
-  expect(half[1]?.input).not.toHaveProperty(["ware", 0, "createdAt"]);
-});
-
-test("what is to be fired again waits as before; what was lost goes", () => {
-  const some = { batch: mugs, count: 2, likely: "finished" } as const;
-  expect(becameCommands(some, "again", newId)).toEqual([]);
-  expect(becameCommands(some, "lost", newId)).toEqual([
-    { name: "change-ware", input: { ids: ["mug"], change: { ware: { count: 4 } } } },
-  ]);
-  expect(becameCommands({ ...some, count: 6 }, "lost", newId)).toEqual([
-    { name: "remove-ware", input: { ids: ["mug"] } },
+test("the studio is told every batch as the choice stood: her word, else what was likely", () => {
+  const fired = load("l", [mugs, raw], ["mug", "raw"], { state: "fired" });
+  expect(toldBatches(unpackedBatches(fired, [mugs, raw]), { mug: "second" })).toEqual([
+    { wareId: "mug", becomes: "second" },
+    { wareId: "raw", becomes: "bisque" },
   ]);
 });
