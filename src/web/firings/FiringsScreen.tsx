@@ -53,6 +53,11 @@ export default function FiringsScreen() {
             items={[
               { id: "programmes", label: "My own programmes", onPress: () => go("/programmes") },
               { id: "money", label: "What firing costs", onPress: () => go("/money") },
+              ...kilns.map(({ id, kiln: { name } }) => ({
+                id,
+                label: `How ${name} fires`,
+                onPress: () => go(`/learn/${id}`),
+              })),
             ]}
           />
           {firings.length > 0 && <PrepareMenu loads={loads} firings={firings} />}

@@ -73,7 +73,13 @@ function KilnEditor({ record }: { readonly record: KilnRecord }) {
       title={draft.kiln.name || "Kiln"}
       back={BACK}
       undoScope="kilns"
-      actions={<Button onPress={() => setGuideOpen(true)}>How to measure</Button>}
+      actions={
+        <>
+          <Button href={`/learn/${record.id}`}>How it fires</Button>
+          <Button href={`/upkeep/${record.id}`}>Upkeep</Button>
+          <Button onPress={() => setGuideOpen(true)}>How to measure</Button>
+        </>
+      }
       below={
         <span className={styles.below}>
           {volumeText(draft.kiln.chamber, units)}

@@ -22,6 +22,12 @@ export default function SettingsScreen() {
           </Button>
         </div>
       </Section>
+      <Section title="Money">
+        <p>What electricity, elements and shelves cost, what each firing came to, and what guests pay.</p>
+        <div>
+          <Button href="/money">What firing costs</Button>
+        </div>
+      </Section>
       <DeviceSection />
       <PhoneSection />
       <ArchiveSection />

@@ -30,6 +30,7 @@ export default function FiringSummary({ firing }: { readonly firing: FiringRecor
   const isOn = firing.state === "firing" || firing.state === "cooling";
   const { programme, foretold } = firing;
   const more = [
+    { id: "money", label: "What it cost", onPress: () => go(`/money?firing=${firing.id}`) },
     { id: "rename", label: "Rename", onPress: () => setAsked("rename") },
     { id: "sheet", label: "Print the sheet", isDisabled: !load?.plan || !programme, onPress: () => setAsked("sheet") },
     {

@@ -36,6 +36,8 @@ export function GuestsPart({ firing, load, ware, currency, onPrinting, onAskFee 
     });
     return guestFees(load, guestFee, new Map(guests));
   }, [guestFee, load, ware]);
+  // A batch taken out since can no longer say whose it was.
+  const isSomeGone = load?.sources.some(({ wareId }) => !ware.some(({ id: batchId }) => batchId === wareId)) ?? false;
   const print = ({ guest }: GuestFees) => {
     flushSync(() => {
       setPrinted(guest);
@@ -84,6 +86,11 @@ export function GuestsPart({ firing, load, ware, currency, onPrinting, onAskFee 
             onPrint={() => print(sheet)}
           />
         ))
+      )}
+      {guestFee && isSomeGone && (
+        <p className={styles.soft} data-print="no">
+          Some of what stood in it is of batches that are kept no more: whose they were is not known.
+        </p>
       )}
     </section>
   );

@@ -35,9 +35,6 @@ export function MonthsPart({ months, currency }: MonthsPartProps) {
           <thead>
             <tr>
               <th scope="col">Month</th>
-              <th scope="col" className={styles.barCell}>
-                <span className="heard">Drawn</span>
-              </th>
               <th scope="col" className={styles.figure}>
                 Firings
               </th>
@@ -48,15 +45,15 @@ export function MonthsPart({ months, currency }: MonthsPartProps) {
                 Wear
               </th>
               <th scope="col" className={styles.figure}>
-                In all
+                In all{currency && `, ${currency}`}
               </th>
             </tr>
           </thead>
           <tbody>
             {months.toReversed().map(({ month, firings, kWh, energy, elements, shelves, total }) => (
               <tr key={month}>
-                <th scope="row">{monthWords(month)}</th>
-                <td className={styles.barCell}>
+                <th scope="row">
+                  {monthWords(month)}
                   <svg className={styles.bar} viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true">
                     <rect className={styles.energy} width={(100 * energy) / dearest} height="10" />
                     <rect
@@ -66,7 +63,7 @@ export function MonthsPart({ months, currency }: MonthsPartProps) {
                       height="10"
                     />
                   </svg>
-                </td>
+                </th>
                 <td className={styles.figure}>{firings}</td>
                 <td className={styles.figure}>
                   {moneyWords(energy, "")}
@@ -74,12 +71,16 @@ export function MonthsPart({ months, currency }: MonthsPartProps) {
                   <span className={styles.soft}>{kWhWords(kWh)}</span>
                 </td>
                 <td className={styles.figure}>{moneyWords(elements + shelves, "")}</td>
-                <td className={styles.figure}>{moneyWords(total, currency)}</td>
+                <td className={styles.figure}>{moneyWords(total, "")}</td>
               </tr>
             ))}
           </tbody>
         </table>
       </section>
+      <p className={styles.soft}>
+        The bar: <span className={styles.energyKey} aria-hidden="true" /> energy,{" "}
+        <span className={styles.wearKey} aria-hidden="true" /> wear.
+      </p>
       {unknown > 0 && (
         <p className={styles.soft}>
           {unknown === 1 ? "One firing has" : `${unknown} firings have`} no known cost of energy and{" "}

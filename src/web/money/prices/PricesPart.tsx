@@ -70,14 +70,14 @@ interface PriceProps {
 function Price({ what, words, missing, label, onPress }: PriceProps) {
   const shown: ReactNode = words ?? <Sign kind="mind">{missing}</Sign>;
   return (
-    <div className={styles.price}>
-      <div>
-        <dt>{what}</dt>
-        <dd>{shown}</dd>
-      </div>
-      <Button look="quiet" label={label} onPress={onPress}>
-        {words ? "Change" : "Set"}
-      </Button>
+    <div>
+      <dt>{what}</dt>
+      <dd className={styles.price}>
+        {shown}
+        <Button look="quiet" label={label} onPress={onPress}>
+          {words ? "Change" : "Set"}
+        </Button>
+      </dd>
     </div>
   );
 }

@@ -11,7 +11,8 @@ export function ShelvesPart({
   readonly actions: ReactNode;
 }) {
   const id = useId();
-  const ago = (firings: number): string => (firings === 1 ? "1 firing ago" : `${firings} firings ago`);
+  const ago = (firings: number): string =>
+    firings === 0 ? "Since the last firing" : firings === 1 ? "1 firing ago" : `${firings} firings ago`;
   return (
     <section className={styles.part} aria-labelledby={id}>
       <h2 id={id}>Shelves</h2>

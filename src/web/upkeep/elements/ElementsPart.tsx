@@ -17,7 +17,6 @@ export function ElementsPart({ elements, actions }: ElementsPartProps) {
   const id = useId();
   const { wear, firings, changedAt } = elements;
   const words = [wornWords(wear), remainingWords(wear)].filter((each) => each !== null).join(" ");
-  // Without a change kept here, wear is counted from the first firing kept here.
   return (
     <section className={styles.part} aria-labelledby={id}>
       <h2 id={id}>Elements</h2>
@@ -56,7 +55,7 @@ export function ElementsPart({ elements, actions }: ElementsPartProps) {
                 <tr key={at}>
                   <th scope="row">{dayWords(at)}</th>
                   <td>{after === 1 ? "1 firing" : `${after} firings`}</td>
-                  <td>{ohms.map((each) => `${each} Ω`).join(", ")}</td>
+                  <td>{ohms.map((each) => `${each}\u00A0Ω`).join(", ")}</td>
                   <td>{(100 * rise).toFixed(1)} %</td>
                 </tr>
               ))}

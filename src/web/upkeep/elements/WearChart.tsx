@@ -50,20 +50,20 @@ export function WearChart({ wear, now, label }: WearChartProps) {
       <text x={LEFT - 8} y={y(limit.rise)} dy="0.35em" textAnchor="end">
         {Math.round(100 * limit.rise)} %
       </text>
-      <text className={styles.limitWords} x={LEFT + 6} y={y(limit.rise) - 7}>
+      <text className={styles.limitWords} x={WIDTH - 10} y={y(limit.rise) - 7} textAnchor="end">
         time for new ones
       </text>
       <path className={styles.today} d={`M${x(now)} ${TOP}V${HEIGHT - BOTTOM}`} />
       {wear.points.map(({ at, firings, rise }) => (
         <circle key={at} className={styles.point} cx={x(firings)} cy={y(rise)} r={5} />
       ))}
-      <text x={x(now)} y={HEIGHT - BOTTOM + 16} textAnchor="middle">
+      <text x={x(now)} y={HEIGHT - BOTTOM + 18} textAnchor="middle">
         now
       </text>
-      <text x={x(0)} y={HEIGHT - BOTTOM + 16} textAnchor="middle">
+      <text x={x(0)} y={HEIGHT - BOTTOM + 18} textAnchor="middle">
         0
       </text>
-      <text x={WIDTH - 10} y={HEIGHT - BOTTOM + 16} textAnchor="end">
+      <text x={WIDTH - 10} y={HEIGHT - BOTTOM + 18} textAnchor="end">
         {lastFiring}
       </text>
       <text x={(LEFT + WIDTH) / 2} y={HEIGHT - 4} textAnchor="middle">

@@ -9,7 +9,7 @@ export interface WearFrame {
 }
 
 /** However slow they wear, the chart looks ahead no further than this many times the firings behind. */
-const AHEAD = 4;
+const AHEAD = 6;
 
 /** @param now firings since the set was new, or first measured */
 export function wearFrame(

@@ -32,5 +32,7 @@ test("shelves are counted, parts are not, and something else needs words", () =>
 test("a line of the book", () => {
   expect(entryWords({ what: "shelf washed", count: 3 })).toBe("Washed 3 shelves");
   expect(entryWords({ what: "shelf cracked" })).toBe("1 shelf cracked");
-  expect(entryWords({ what: "element resistance", ohms: [30.4, 31] })).toBe("Elements measured: 30.4 Ω, 31 Ω");
+  expect(entryWords({ what: "element resistance", ohms: [30.4, 31] })).toBe(
+    "Elements measured: 30.4\u00A0Ω, 31\u00A0Ω",
+  );
 });

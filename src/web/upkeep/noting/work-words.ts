@@ -26,7 +26,7 @@ export const isOfShelves = (work: UpkeepWork): boolean => work.startsWith("shelf
 
 /** One entry in a line: "Washed 3 shelves", "Elements measured: 30.4 Ω, 31.1 Ω". */
 export function entryWords({ what, count = 1, ohms }: Pick<UpkeepRecord, "what" | "count" | "ohms">): string {
-  if (ohms !== undefined) return `${WORK_WORDS[what]}: ${ohms.map((each) => `${each} Ω`).join(", ")}`;
+  if (ohms !== undefined) return `${WORK_WORDS[what]}: ${ohms.map((each) => `${each}\u00A0Ω`).join(", ")}`;
   if (!isOfShelves(what)) return what === "other" ? "Seen to" : WORK_WORDS[what];
   const shelves = count === 1 ? "1 shelf" : `${count} shelves`;
   if (what === "shelf cracked") return `${shelves} cracked`;
