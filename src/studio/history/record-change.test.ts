@@ -39,6 +39,16 @@ test("what a change is not about may be otherwise by then, and stays so", () => 
   expect(isAsBefore({ ...meanwhile, text: "c" }, turnedRound(change))).toBe(false);
 });
 
+test("that other fields were changed later, and when, does not stand in the way of taking a change back", () => {
+  const before = { id: "f", state: "firing", notices: [], changedAt: "2026-11-25T10:00:00.000Z" };
+  const after = { ...before, state: "cooling", changedAt: "2026-11-25T11:00:00.000Z" };
+  const change = changeOf("firings", "f", before, after);
+  if (change === null) throw new Error("it changed");
+  const noticedSince = { ...after, notices: ["overshoot"], changedAt: "2026-11-25T11:05:00.000Z" };
+  expect(isAsBefore(noticedSince, turnedRound(change))).toBe(true);
+  expect(withChange(noticedSince, turnedRound(change))).toMatchObject({ state: "firing", notices: ["overshoot"] });
+});
+
 test("a record that came and went again has not changed", () => {
   expect(changeOf("notes", "r", null, null)).toBeNull();
   const whole = { id: "r", text: "a" };

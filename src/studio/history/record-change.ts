@@ -6,6 +6,8 @@ type Kept = Fields & { readonly id: string };
 
 /** A load's version counts its changes and only ever rises: it is nobody's to take back. */
 const COUNTED = "version";
+/** When it was changed last says nothing of what was changed: two changes of other fields do not stand in each other's way. */
+const STAMPED = "changedAt";
 
 /** What became of a record, or null where nothing did. */
 export function changeOf(kind: KindName, id: string, before: Fields | null, after: Fields | null): RecordChange | null {
@@ -29,7 +31,7 @@ export const turnedRound = ({ kind, id, before, after }: RecordChange): RecordCh
 /** Whether a record is as a change found it, in every field the change is about. */
 export function isAsBefore(record: Kept | null, { before, after }: RecordChange): boolean {
   if (record === null || before === null) return record === null && before === null;
-  const about = Object.keys({ ...before, ...after }).filter((name) => name !== COUNTED);
+  const about = Object.keys({ ...before, ...after }).filter((name) => name !== COUNTED && name !== STAMPED);
   return sameValue(only(record, about), only(before, about));
 }
 
