@@ -20,11 +20,15 @@ export interface Journey {
   readonly faults: string[];
 }
 
-/** Begins a journey; null with the reason where there is no browser and nobody may install one. */
-export async function beginJourney(): Promise<Journey | string> {
+/**
+ * Begins a journey; in a sentence why not, where there is no browser and nobody may install one.
+ *
+ * @param passphrase serves the studio on the home network too, and asks everybody for this
+ */
+export async function beginJourney(passphrase: string | null = null): Promise<Journey | string> {
   const browser = await startChromium();
   if (typeof browser === "string") return browser;
-  const studio = await serveStudio();
+  const studio = await serveStudio(passphrase);
   const faults: string[] = [];
   afterAll(async () => {
     await browser.close();

@@ -8,6 +8,8 @@ import { fileURLToPath } from "node:url";
 /** A studio served from a folder of its own, as `wareboard serve` serves hers. */
 export interface ServedStudio {
   readonly address: string;
+  /** Where a phone on the home network finds it; none unless it is served there. */
+  readonly homeAddresses: readonly string[];
   readonly dataFolder: string;
   /** Stops it as Ctrl-C would. */
   stop(): Promise<void>;
@@ -21,10 +23,14 @@ export interface ServedStudio {
 
 const COMMAND = fileURLToPath(new URL("../../../bin/wareboard.mjs", import.meta.url));
 
-/** Serves an empty studio; `npm test` has built it by then. */
-export async function serveStudio(): Promise<ServedStudio> {
+/**
+ * Serves an empty studio; `npm test` has built it by then.
+ *
+ * @param passphrase serves it on the home network too, and asks everybody for this
+ */
+export async function serveStudio(passphrase: string | null = null): Promise<ServedStudio> {
   const dataFolder = mkdtempSync(join(tmpdir(), "wareboard-journey-"));
-  let [server, address] = await started(dataFolder, 0);
+  let [server, { address, homeAddresses }] = await started(dataFolder, 0, passphrase);
   const port = Number(new URL(address).port);
   const stopped = async (signal: NodeJS.Signals): Promise<void> => {
     if (server.exitCode !== null || server.signalCode !== null) return;
@@ -34,11 +40,12 @@ export async function serveStudio(): Promise<ServedStudio> {
   };
   return {
     address,
+    homeAddresses,
     dataFolder,
     stop: () => stopped("SIGTERM"),
     kill: () => stopped("SIGKILL"),
     again: async () => {
-      [server, address] = await started(dataFolder, port);
+      [server, { address, homeAddresses }] = await started(dataFolder, port, passphrase);
     },
     end: async () => {
       await stopped("SIGTERM");
@@ -47,9 +54,17 @@ export async function serveStudio(): Promise<ServedStudio> {
   };
 }
 
-async function started(dataFolder: string, port: number): Promise<[ChildProcess, string]> {
+/** What the server says of itself once it listens. */
+interface Said {
+  readonly address: string;
+  readonly homeAddresses: readonly string[];
+}
+
+async function started(dataFolder: string, port: number, passphrase: string | null): Promise<[ChildProcess, Said]> {
   const words = [COMMAND, "serve", "--json", "--no-open", "--port", String(port), "--data", dataFolder];
-  const server = spawn(process.execPath, words, { stdio: ["ignore", "pipe", "pipe"] });
+  if (passphrase !== null) words.push("--home-network");
+  const env = { ...process.env, ...(passphrase === null ? {} : { WAREBOARD_PASSPHRASE: passphrase }) };
+  const server = spawn(process.execPath, words, { stdio: ["ignore", "pipe", "pipe"], env });
   let said = "";
   server.stderr.on("data", (data: Buffer) => {
     said = (said + data.toString()).slice(-4000);
@@ -62,7 +77,7 @@ async function started(dataFolder: string, port: number): Promise<[ChildProcess,
     });
     server.once("exit", () => reject(new Error(`The studio could not be served: ${said}`)));
   });
-  return [server, (JSON.parse(line) as { address: string }).address];
+  return [server, JSON.parse(line) as Said];
 }
 
 /** Begins a served studio with the demo. */
