@@ -11,6 +11,7 @@ import type { Segments } from "./programme-follower.ts";
 const FIRST_STAGE = 1 - Math.SQRT1_2;
 const RETURN_MIN = 60;
 const STEERED_SLACK_C = 2 * NOISE.tempC;
+const OF_LATE_MIN = 20;
 /** This much above its room a cooling kiln's model has its whole error; never less than a share, for the thermometer's own. */
 const WHOLE_ERROR_C = 500;
 const LEAST_ERROR = 0.25;
@@ -22,6 +23,8 @@ const JOULES_A_KWH = 3.6e6;
 export class LiveKiln {
   readonly minutes: number[];
   readonly levelC: readonly number[][];
+  /** How far above the readings it has been of late, °C: one reading's noise is none of it. */
+  aboveC = 0;
   /** The hottest of probe and ware. */
   readonly hottestC: number[];
   private readonly setting: ThermalSetting;
@@ -83,6 +86,9 @@ export class LiveKiln {
       demand.watts = step.mode === "full" ? this.setting.kiln.powerW : 0;
     }
     this.solver.step(seconds, demand);
+    const aboveC = this.probeC() - step.tempC;
+    const kept = step.mode === last.mode ? Math.exp(-seconds / 60 / OF_LATE_MIN) : 0;
+    this.aboveC = kept * this.aboveC + (1 - kept) * aboveC;
     this.last = step;
     this.minutes.push(step.minute);
     let hottest = this.probeC();

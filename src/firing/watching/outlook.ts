@@ -59,7 +59,7 @@ export interface Outlook {
  * What a model errs by besides its unknowns. Judgement, no published source: 3 °C of heat work is what a perfect model is
  * still off by at a cone (calibration/evidence.ts); the rest was measured on synthetic kilns (benchmarks/watching.ts).
  */
-const MODEL_ERROR = { coneC: 3, endShare: 0.01, endMin: 1, coolShare: 0.02, coolMin: 2 } as const;
+const MODEL_ERROR = { coneC: 3, endShare: 0.01, endMin: 1, coolShare: 0.03, coolC: 2 } as const;
 
 /**
  * Fires every kiln of the bank on from now and reads off what a potter waits for.
@@ -72,13 +72,13 @@ export function outlookOf(model: LiveModel, place: ProgrammePlace, log: Curve, a
   const { roomC } = model;
   const { bank, estimate } = model.known();
   const now = model.now();
-  const foundC = combined(
+  // What the best kiln is still off by lasts a while: at full power as it is, off by as much as is left to lose.
+  const aboveC = combined(
     bank,
     estimate,
-    bank.kilns.map((kiln) => kiln.probeC()),
+    bank.kilns.map((kiln) => kiln.aboveC),
   );
-  // What the best kiln is still off by now lasts a while: at full power as it is, off by as much as is left to lose.
-  const residualC = now.mode === "follow" ? 0 : now.tempC - foundC;
+  const residualC = now.mode === "follow" ? 0 : -aboveC;
   const leftC = Math.max(1, now.tempC - roomC);
   const shownC = (tempC: number): number => (now.mode === "off" ? (residualC * Math.max(0, tempC - roomC)) / leftC : 0);
   const firings = bank.kilns.map((kiln) => kiln.fireOn(place.rest, now.mode === "full" ? residualC : 0));
@@ -124,16 +124,21 @@ export function outlookOf(model: LiveModel, place: ProgrammePlace, log: Curve, a
       probe: works[0]?.final ?? null,
       levels: works.slice(1).map((each) => each.final),
     },
-    cool: COOL_STEPS.map(({ tempC, means }) => ({
-      tempC,
-      means,
-      at: estimateOf(
+    cool: COOL_STEPS.map(({ tempC, means }) => {
+      const under = (celsius: number): (number | null)[] =>
         hottest.map((each, k) =>
-          coolAtMin(each, ends ?? now.minute + (firings[k] as SimulatedFiring).shutOffMin, tempC),
-        ),
-        (atMin) => MODEL_ERROR.coolMin + MODEL_ERROR.coolShare * toGo(atMin),
-      ),
-    })),
+          coolAtMin(each, ends ?? now.minute + (firings[k] as SimulatedFiring).shutOffMin, celsius),
+        );
+      const found = under(tempC);
+      const sooner = under(tempC + MODEL_ERROR.coolC)[0] ?? 0;
+      // Slow as it cools at the end, degrees are many minutes.
+      const degreesMin = (found[0] ?? sooner) - sooner;
+      return {
+        tempC,
+        means,
+        at: estimateOf(found, (atMin) => Math.hypot(degreesMin, MODEL_ERROR.coolShare * toGo(atMin))),
+      };
+    }),
     curve: thinned(middle.minutes, middle.probeC).map(([minute, tempC]) => [now.minute + minute, tempC] as const),
     kWhSoFar: combined(
       bank,
