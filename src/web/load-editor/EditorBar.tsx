@@ -1,5 +1,15 @@
 import { useLocation } from "wouter";
-import { Button, CopyIcon, InSpaceIcon, Menu, type MenuItem, OnIcon, PrintIcon, Sign } from "../parts/index.ts";
+import {
+  Button,
+  ConesIcon,
+  CopyIcon,
+  InSpaceIcon,
+  Menu,
+  type MenuItem,
+  OnIcon,
+  PrintIcon,
+  Sign,
+} from "../parts/index.ts";
 import styles from "./Editor.module.css";
 import { Act } from "./EditorActions.tsx";
 import type { Editor } from "./use-editor.ts";
@@ -74,6 +84,13 @@ export function BarActions({ editor, isNarrow, onSheet }: BarProps) {
       name: "Tick it off at the kiln",
       icon: <OnIcon />,
       run: () => go(`/loads/${load.id}/at-the-kiln`),
+    },
+    {
+      id: "prepare-firing",
+      label: "Prepare the firing",
+      name: "Prepare the firing of this load",
+      icon: <ConesIcon />,
+      run: () => go(`/firings/new?load=${encodeURIComponent(load.id)}`),
     },
     {
       id: "other-ways",
