@@ -67,12 +67,12 @@ function Kept({ kiln, firings, upkeep }: KeptProps) {
       actions={
         <>
           <Menu
-            label="Note something done"
+            label="Note something that was done"
             look="main"
             icon={<AddIcon />}
             items={WORK.map((work) => ({ id: work, label: WORK_WORDS[work], onPress: () => setNoting(work) }))}
           >
-            Note something done
+            Note something
           </Menu>
           <Menu
             label={`More of ${name}`}

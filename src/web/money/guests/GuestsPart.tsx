@@ -43,9 +43,13 @@ export function GuestsPart({ firing, load, ware, currency, onPrinting, onAskFee 
       setPrinted(guest);
       onPrinting(true);
     });
+    // A phone's browser goes on while it prints, and tells when it has.
+    const done = () => {
+      setPrinted(null);
+      onPrinting(false);
+    };
+    addEventListener("afterprint", done, { once: true });
     globalThis.print();
-    setPrinted(null);
-    onPrinting(false);
   };
   return (
     <section className={styles.part} aria-labelledby={id}>

@@ -30,28 +30,28 @@ export function PricesPart({ currency, onTariff, onWear, onFee }: PricesPartProp
             `${money(tariff.pricePerKWh)} a kWh${slots === 0 ? "" : slots === 1 ? ", other hours at another price" : `, ${slots} other prices by the hour`}`
           }
           missing="Nothing says what it costs: energy is left out"
-          label="Change what electricity costs"
+          about="what electricity costs"
           onPress={onTariff}
         />
         <Price
           what="A set of elements"
           words={worn(elementSetPrice, elementLifeFirings)}
           missing="Left out"
-          label="Change what elements and shelves cost"
+          about="what elements and shelves cost"
           onPress={onWear}
         />
         <Price
           what="A shelf"
           words={worn(shelfPrice, shelfLifeFirings)}
           missing="Left out"
-          label="Change what shelves and elements cost"
+          about="what shelves and elements cost"
           onPress={onWear}
         />
         <Price
           what="Guests pay"
           words={guestFee && `${money(guestFee.perLitre)} a litre, ${money(guestFee.perFiring)} a firing`}
           missing="Not set"
-          label="Change what guests pay"
+          about="what guests pay"
           onPress={onFee}
         />
       </dl>
@@ -63,18 +63,19 @@ interface PriceProps {
   readonly what: string;
   readonly words: string | null | undefined;
   readonly missing: string;
-  readonly label: string;
+  /** What its button changes, for ears. */
+  readonly about: string;
   readonly onPress: () => void;
 }
 
-function Price({ what, words, missing, label, onPress }: PriceProps) {
+function Price({ what, words, missing, about, onPress }: PriceProps) {
   const shown: ReactNode = words ?? <Sign kind="mind">{missing}</Sign>;
   return (
     <div>
       <dt>{what}</dt>
       <dd className={styles.price}>
         {shown}
-        <Button look="quiet" label={label} onPress={onPress}>
+        <Button look="quiet" label={`${words ? "Change" : "Set"} ${about}`} onPress={onPress}>
           {words ? "Change" : "Set"}
         </Button>
       </dd>

@@ -14,7 +14,7 @@ const WIDTH = 520;
 const HEIGHT = 220;
 const LEFT = 52;
 const TOP = 14;
-const BOTTOM = 40;
+const BOTTOM = 44;
 
 /** Resistance over firings: the measurings, the line through them, carried on with its spread to the limit. */
 export function WearChart({ wear, now, label }: WearChartProps) {
@@ -50,20 +50,20 @@ export function WearChart({ wear, now, label }: WearChartProps) {
       <text x={LEFT - 8} y={y(limit.rise)} dy="0.35em" textAnchor="end">
         {Math.round(100 * limit.rise)} %
       </text>
-      <text className={styles.limitWords} x={WIDTH - 10} y={y(limit.rise) - 7} textAnchor="end">
+      <text className={styles.limitWords} x={LEFT + 6} y={y(limit.rise) - 8}>
         time for new ones
       </text>
       <path className={styles.today} d={`M${x(now)} ${TOP}V${HEIGHT - BOTTOM}`} />
       {wear.points.map(({ at, firings, rise }) => (
         <circle key={at} className={styles.point} cx={x(firings)} cy={y(rise)} r={5} />
       ))}
-      <text x={x(now)} y={HEIGHT - BOTTOM + 18} textAnchor="middle">
+      <text x={x(now)} y={HEIGHT - BOTTOM + 19} textAnchor="middle">
         now
       </text>
-      <text x={x(0)} y={HEIGHT - BOTTOM + 18} textAnchor="middle">
+      <text x={x(0)} y={HEIGHT - BOTTOM + 19} textAnchor="middle">
         0
       </text>
-      <text x={WIDTH - 10} y={HEIGHT - BOTTOM + 18} textAnchor="end">
+      <text x={WIDTH - 10} y={HEIGHT - BOTTOM + 19} textAnchor="end">
         {lastFiring}
       </text>
       <text x={(LEFT + WIDTH) / 2} y={HEIGHT - 4} textAnchor="middle">
