@@ -191,3 +191,6 @@ create table "readingRollUps" ("firingId" text collate "C" not null,
   "lastC" double precision not null,
   constraint "readingRollUp" primary key ("firingId", "period", "probe", "at"),
   constraint "rollUpFiring" foreign key ("firingId") references "firings" ("id") on delete cascade);
+
+-- 0005-judgements-taken-back
+alter table "firings" add column "takenBack" text collate "C";

@@ -191,3 +191,6 @@ create table "readingRollUps" ("firingId" text not null,
   "lastC" real not null,
   constraint "readingRollUp" primary key ("firingId", "period", "probe", "at"),
   constraint "rollUpFiring" foreign key ("firingId") references "firings" ("id") on delete cascade) strict;
+
+-- 0005-judgements-taken-back
+alter table "firings" add column "takenBack" text;

@@ -160,8 +160,12 @@ export const wholeFiring = (id = "firing-3", changes: Partial<FiringRecord> = {}
   ],
   cones: [{ level: 0, cone: "5.5", bendDeg: 88.5, place: "by the spyhole" }],
   outcomes: [
-    { level: 0, placement: 0, grade: "second", faults: ["running", "stuck"], note: "on its cookie", at: LATER },
+    {
+      ...{ level: 0, placement: 0, grade: "second", faults: ["running", "stuck"], note: "on its cookie", at: LATER },
+      becomes: "again",
+    },
   ],
+  takenBack: [{ level: 0, placement: 1, at: LATER }],
   notices: [
     { id: "notice-1", kind: "silence", since: MOMENT, until: LATER, message: "Nothing heard for 10 minutes." },
     { id: "notice-2", kind: "stalling", since: LATER, until: null, message: "It climbs more slowly than it should." },

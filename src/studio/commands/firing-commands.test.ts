@@ -181,6 +181,11 @@ describe("pieces are judged", () => {
     ]);
     await seen(null, 12);
     expect((await firing()).outcomes).toEqual([]);
+    // A phone that was away comes back with what it saw before that.
+    await seen("lost", 11);
+    expect(await firing()).toMatchObject({
+      ...{ outcomes: [], takenBack: [{ level: 0, placement: 2, at: "2026-11-25T12:00:00.000Z" }] },
+    });
     await expect(judge([{ level: 5, placement: 0, grade: "good" }])).rejects.toMatchObject({
       ...{ code: "unknown-place", path: "outcomes[0]" },
     });
@@ -214,6 +219,16 @@ describe("pieces are judged", () => {
     await undo(studio.store, "firing:f");
     expect(await wareNow()).toEqual(before);
     expect((await studio.get("loads", "l")).state).toBe("loaded");
+  });
+
+  test("by what another phone said they become, as long as that may still be", async () => {
+    const at = (placement: number, more: object) => ({ level: 0, placement, ...more });
+    const answer = await judge([at(0, { grade: "second", becomes: "again" })]);
+    expect(answer.entry.summary).toBe("Cup came out a second; to be fired again");
+    await judge([at(1, { grade: "lost", becomes: "second" }), at(2, { grade: null })]);
+    expect((await judge([], [])).entry.summary).toBe("Unpacked first: 3 finished, 1 to be fired again, 1 lost");
+    expect((await firing()).outcomes?.[0]).toMatchObject({ grade: "second", becomes: "again" });
+    expect((await firing()).takenBack).toEqual([]);
   });
 
   test("a bisque's pieces become ware to be glazed; a batch that is lost whole goes", async () => {

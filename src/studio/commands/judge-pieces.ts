@@ -1,16 +1,18 @@
 import { type Static, Type } from "typebox";
 import { BadInput } from "../../measures/bad-input.ts";
 import { OneOf } from "../../measures/schema.ts";
-import { becameInWords, moveOn } from "../firings/move-on.ts";
-import { BECOMES, pieceBecomes } from "../firings/piece-becomes.ts";
+import { type Judged, mergeOutcomes } from "../firings/merge-outcomes.ts";
+import { BECAME_WORDS, becameInWords, moveOn } from "../firings/move-on.ts";
+import { becomesOf } from "../firings/piece-becomes.ts";
 import { type Place, placeKey, placementAt } from "../loads/places.ts";
+import { BECOMES } from "../records/becomes.ts";
 import { GRADES } from "../records/faults.ts";
 import { checkMoment, Id, Moment, orNull } from "../records/fields.ts";
 import { type Outcome, OutcomeSchema } from "../records/firing-parts.ts";
 import { FIRINGS, type FiringRecord } from "../records/firing-record.ts";
 import { LOADS, type LoadRecord } from "../records/load-record.ts";
 import { recordPath } from "../records/refusals.ts";
-import { endNow, notNow, upToNow } from "./firing-course-commands.ts";
+import { endNow, notNow } from "./firing-course-commands.ts";
 import { countOf } from "./in-words.ts";
 import { command, input } from "./inputs.ts";
 import { changeKept, kept } from "./keeping.ts";
@@ -23,9 +25,10 @@ const JudgedSchema = input({
   grade: orNull(OneOf(GRADES, "How it came out; null takes back what was said of it.")),
   faults: Type.Optional(faults),
   note: Type.Optional(note),
+  becomes: Type.Optional(OneOf(BECOMES, "What it becomes, where that is not the usual; it moves on once unpacked.")),
   at: Type.Optional(Moment("When she looked; now where left out.")),
 });
-type Judged = Static<typeof JudgedSchema>;
+type Told = Static<typeof JudgedSchema>;
 
 const BecomesSchema = input({ level, placement, becomes: OneOf(BECOMES, "What it became.") });
 
@@ -42,7 +45,8 @@ export const judgePieces = command({
     becomes: Type.Optional(
       Type.Array(BecomesSchema, {
         maxItems: 2000,
-        description: "Given, the load is unpacked; holds only the pieces that became something else than usual.",
+        description:
+          "Given, the load is unpacked; holds only the pieces that became something else than usual or than their outcomes say.",
       }),
     ),
   }),
@@ -55,9 +59,9 @@ export const judgePieces = command({
     outcomes.forEach((each, i) => {
       checkPlace(load, each, `outcomes[${i}]`);
     });
-    const merged = mergeOutcomes(before.outcomes ?? [], outcomes, context.now);
+    const merged = mergeOutcomes(before, timed(outcomes, context.now), context.now);
     if (becomes === undefined) {
-      await changeKept(records.firings, before, { ...before, outcomes: merged }, context.now);
+      await changeKept(records.firings, before, { ...before, ...merged }, context.now);
       return judgedInWords(load, outcomes);
     }
     becomes.forEach((each, i) => {
@@ -65,21 +69,29 @@ export const judgePieces = command({
     });
     if (load.state === "unpacked") throw unpackedAlready(load);
     if (before.state === "firing") throw notNow(before, "one that has shut off: it is hot");
-    const all = withGood(load, merged, context.now);
-    const judged: FiringRecord = { ...before, outcomes: all };
+    const all = withGood(load, merged.outcomes, context.now);
+    // Every piece has its judgement now: none is taken back.
+    const judged: FiringRecord = {
+      ...before,
+      ...merged,
+      outcomes: all,
+      ...(merged.takenBack ? { takenBack: [] } : {}),
+    };
     await changeKept(records.firings, before, judged, context.now);
     if (judged.state === "cooling") await endNow(records, judged, context.now, false, context.now);
     const said = new Map(becomes.map((each) => [placeKey(each), each.becomes]));
-    const grades = new Map(all.map((each) => [placeKey(each), each.grade]));
+    const judgedAt = new Map(all.map((each) => [placeKey(each), each]));
+    const kind = before.programme?.kind === undefined ? {} : { kind: before.programme.kind };
     const became = await moveOn(
       records,
       load,
-      (place, { stage, firingKind }) =>
-        said.get(placeKey(place)) ??
-        pieceBecomes({
-          ...{ grade: grades.get(placeKey(place)) ?? "good", stage, firingKind },
-          ...(before.programme?.kind === undefined ? {} : { kind: before.programme.kind }),
-        }),
+      (place, { stage, firingKind }) => {
+        const outcome = judgedAt.get(placeKey(place));
+        return (
+          said.get(placeKey(place)) ??
+          becomesOf(outcome?.becomes, { grade: outcome?.grade ?? "good", stage, firingKind, ...kind })
+        );
+      },
       context,
     );
     const now = await kept(records.loads, LOADS, load.id);
@@ -88,23 +100,13 @@ export const judgePieces = command({
   },
 });
 
-/** Of two words on one piece the later counts. */
-function mergeOutcomes(there: readonly Outcome[], said: readonly Judged[], now: string): Outcome[] {
-  const byPlace = new Map(there.map((each) => [placeKey(each), each]));
-  said.forEach((each, i) => {
-    const at = upToNow(each.at ?? now, now);
+/** Judgements with their times; now where she did not say when. */
+function timed(said: readonly Told[], now: string): Judged[] {
+  return said.map((each, i) => {
+    const at = each.at ?? now;
     checkMoment(at, `outcomes[${i}].at`);
-    const before = byPlace.get(placeKey(each));
-    if (before && before.at > at) return;
-    byPlace.delete(placeKey(each));
-    if (each.grade === null) return;
-    const { level: on, placement: which, grade } = each;
-    byPlace.set(placeKey(each), {
-      ...{ level: on, placement: which, grade, at },
-      ...{ faults: [...new Set(each.faults ?? [])], note: each.note ?? "" },
-    });
+    return { ...each, at };
   });
-  return [...byPlace.values()].sort((a, b) => a.level - b.level || a.placement - b.placement);
 }
 
 /** Every piece of the plan with an outcome: those nobody judged came out good. */
@@ -118,13 +120,14 @@ function withGood(load: LoadRecord, outcomes: readonly Outcome[], at: string): O
   );
 }
 
-function judgedInWords(load: LoadRecord, said: readonly Judged[]): string {
+function judgedInWords(load: LoadRecord, said: readonly Told[]): string {
   const [first] = said;
   if (said.length !== 1 || first === undefined) return `Judged ${countOf(said.length, "piece")} of ${load.name}`;
   const ware = placementAt(load.plan, first)?.ware ?? "a piece";
   if (first.grade === null) return `Took back what was said of ${ware}`;
   const why = first.faults?.length ? `: ${[...new Set(first.faults)].join(", ")}` : "";
-  return `${ware[0]?.toUpperCase()}${ware.slice(1)} came out ${first.grade === "second" ? "a second" : first.grade}${why}`;
+  const then = first.becomes === undefined ? "" : `; ${BECAME_WORDS[first.becomes]}`;
+  return `${ware[0]?.toUpperCase()}${ware.slice(1)} came out ${first.grade === "second" ? "a second" : first.grade}${why}${then}`;
 }
 
 function checkPlace({ plan, id }: LoadRecord, place: Place, path: string): void {

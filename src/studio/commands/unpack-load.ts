@@ -1,7 +1,8 @@
 import { Type } from "typebox";
 import { OneOf } from "../../measures/schema.ts";
 import { becameInWords, moveOn } from "../firings/move-on.ts";
-import { BECOMES, pieceBecomes } from "../firings/piece-becomes.ts";
+import { pieceBecomes } from "../firings/piece-becomes.ts";
+import { BECOMES } from "../records/becomes.ts";
 import { Id } from "../records/fields.ts";
 import { LOADS } from "../records/load-record.ts";
 import { command, input } from "./inputs.ts";

@@ -1,9 +1,10 @@
 import type { CommandContext } from "../commands/command.ts";
 import type { Place } from "../loads/places.ts";
+import { BECOMES, type Becomes } from "../records/becomes.ts";
 import type { LoadRecord } from "../records/load-record.ts";
 import type { StudioRecords } from "../records/store.ts";
 import type { WareRecord } from "../records/ware-record.ts";
-import { BECOMES, type Becomes, becomeBatch } from "./piece-becomes.ts";
+import { becomeBatch } from "./piece-becomes.ts";
 
 /** How many pieces became what. */
 export type Became = Readonly<Record<Becomes, number>>;
@@ -68,7 +69,8 @@ async function applyTo(
   }
 }
 
-const WORDS: Readonly<Record<Becomes, string>> = {
+/** What pieces became, behind their number. */
+export const BECAME_WORDS: Readonly<Record<Becomes, string>> = {
   bisque: "to be glazed",
   finished: "finished",
   second: "finished as seconds",
@@ -78,6 +80,6 @@ const WORDS: Readonly<Record<Becomes, string>> = {
 
 /** "14 finished, 1 lost". */
 export function becameInWords(became: Became): string {
-  const said = BECOMES.flatMap((each) => (became[each] > 0 ? [`${became[each]} ${WORDS[each]}`] : []));
+  const said = BECOMES.flatMap((each) => (became[each] > 0 ? [`${became[each]} ${BECAME_WORDS[each]}`] : []));
   return said.length === 0 ? "nothing of it is still kept" : said.join(", ");
 }

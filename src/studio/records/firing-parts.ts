@@ -1,6 +1,7 @@
 import { type Static, Type } from "typebox";
 import { CONES } from "../../firing/cones/cone.ts";
 import { Name, OneOf } from "../../measures/schema.ts";
+import { BECOMES } from "./becomes.ts";
 import { FAULTS, GRADES } from "./faults.ts";
 import { Id, Moment, orNull, Words } from "./fields.ts";
 
@@ -88,10 +89,17 @@ export const OutcomeSchema = Type.Object(
     faults: Type.Array(OneOf(FAULTS, "A fault."), { maxItems: FAULTS.length }),
     note: Words("What she saw."),
     at: Moment("When she looked."),
+    becomes: Type.Optional(OneOf(BECOMES, "What it becomes, where she said so.")),
   },
   closed,
 );
 export type Outcome = Static<typeof OutcomeSchema>;
+
+/** A piece whose judgement was taken back. */
+export const TakenBackSchema = Type.Object(
+  { level, placement: OutcomeSchema.properties.placement, at: Moment("When it was.") },
+  closed,
+);
 
 /** Something that was noticed while it fired. */
 export const FiringNoticeSchema = Type.Object(

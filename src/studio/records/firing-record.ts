@@ -9,6 +9,7 @@ import {
   ForetoldRecordSchema,
   OutcomeSchema,
   SeenConeSchema,
+  TakenBackSchema,
 } from "./firing-parts.ts";
 import { type RecordKind, within } from "./record-kind.ts";
 
@@ -41,6 +42,12 @@ export const FiringRecordSchema = Type.Object(
     checklist: Type.Optional(Type.Array(CheckSchema, { maxItems: 100 })),
     cones: Type.Optional(Type.Array(SeenConeSchema, { maxItems: 500, description: "Witness cones as seen." })),
     outcomes: Type.Optional(Type.Array(OutcomeSchema, { maxItems: 2000, description: "One a piece at most." })),
+    takenBack: Type.Optional(
+      Type.Array(TakenBackSchema, {
+        maxItems: 2000,
+        description: "Pieces whose judgement was taken back, and when: an older one that comes late counts no more.",
+      }),
+    ),
     notices: Type.Optional(Type.Array(FiringNoticeSchema, { maxItems: 1000 })),
     ...stamps,
   },
@@ -87,7 +94,8 @@ function checkMeter({ meterReadings }: FiringRecord): void {
   });
 }
 
-function checkParts({ checklist = [], cones = [], outcomes = [], notices = [], foretold }: FiringRecord): void {
+function checkParts(firing: FiringRecord): void {
+  const { checklist = [], cones = [], outcomes = [], takenBack = [], notices = [], foretold } = firing;
   checklist.forEach(({ item, at }, i) => {
     checkKeepable(item, `checklist[${i}].item`);
     if (at !== null) checkMoment(at, `checklist[${i}].at`);
@@ -105,6 +113,9 @@ function checkParts({ checklist = [], cones = [], outcomes = [], notices = [], f
       throw new BadInput({ code: "said-twice", path: `outcomes[${i}]`, found: `${place} again`, expected });
     }
     seen.add(place);
+  });
+  takenBack.forEach(({ at }, i) => {
+    checkMoment(at, `takenBack[${i}].at`);
   });
   notices.forEach(({ id, kind, since, until, message }, i) => {
     checkId(id, `notices[${i}].id`);

@@ -64,8 +64,8 @@ export function Unloading({ firing, record, ware, back }: UnloadingProps) {
   const grade = (as: Grade) => {
     const piece = chosen ?? open[0];
     if (!piece) return;
-    const before = judged.get(piece.key);
-    judge([piece], as, { faults: as === "good" ? [] : (before?.faults ?? []), note: before?.note ?? "" });
+    const { faults = [], note = "", becomes } = judged.get(piece.key) ?? {};
+    judge([piece], as, { faults: as === "good" ? [] : faults, note, becomes });
     // What came out well needs no more words: on to the next.
     setChosen(as === "good" ? (nextUnjudged(pieces, judged, piece)?.key ?? null) : piece.key);
   };

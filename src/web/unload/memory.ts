@@ -1,11 +1,7 @@
-import { BECOMES, type Becomes } from "../../studio/firings/piece-becomes.ts";
-
-/** What this device remembers of one kiln that is being unpacked, until it is kept. */
+/** What this device remembers of one kiln that is being unpacked. What came out of it, the studio is told. */
 export interface UnloadMemory {
   /** Where she is: "opening", "summary", or a level by its index. */
   readonly here: Stop | null;
-  /** What pieces become where that is not the usual, by place. The studio is told when the load is kept as unpacked. */
-  readonly becomes: Readonly<Record<string, Becomes>>;
   /** The firing cone she set, where nothing else tells it. */
   readonly meantCone: string | null;
 }
@@ -13,7 +9,7 @@ export interface UnloadMemory {
 /** A place in the unpacking: the opened kiln, a shelf, what is kept at the end. */
 export type Stop = "opening" | "summary" | number;
 
-export const NOTHING_YET: UnloadMemory = { here: null, becomes: {}, meantCone: null };
+export const NOTHING_YET: UnloadMemory = { here: null, meantCone: null };
 
 const keyOf = (firingId: string): string => `wareboard-unload-${firingId}`;
 
@@ -40,12 +36,9 @@ export function remember(firingId: string, memory: UnloadMemory, storage: Pick<S
 /** Written by this program; but a browser's storage is anybody's. */
 function isMemory(value: unknown): value is UnloadMemory {
   if (typeof value !== "object" || value === null) return false;
-  const { here, becomes, meantCone } = value as Record<string, unknown>;
+  const { here, meantCone } = value as Record<string, unknown>;
   return (
     (here === null || here === "opening" || here === "summary" || typeof here === "number") &&
-    typeof becomes === "object" &&
-    becomes !== null &&
-    Object.values(becomes).every((each) => BECOMES.some((known) => known === each)) &&
     (meantCone === null || typeof meantCone === "string")
   );
 }

@@ -3,8 +3,9 @@ import { type ConeName, isCone } from "../../firing/cones/cone.ts";
 import { readLoadPlan } from "../../loading/read-load-plan.ts";
 import { readLoadRequest } from "../../loading/read-load-request.ts";
 import type { SheetLoad } from "../../sheets/sheet-load.ts";
-import type { Becomes } from "../../studio/firings/piece-becomes.ts";
+import { type Judged, mergeOutcomes } from "../../studio/firings/merge-outcomes.ts";
 import type { Place } from "../../studio/loads/places.ts";
+import type { Becomes } from "../../studio/records/becomes.ts";
 import type { FaultName, Grade } from "../../studio/records/faults.ts";
 import type { Outcome, SeenCone } from "../../studio/records/firing-parts.ts";
 import type { FiringRecord } from "../../studio/records/firing-record.ts";
@@ -15,10 +16,10 @@ import { tell } from "../parts/index.ts";
 import { useCommand, useGlazes, useUndo } from "../studio/hooks.ts";
 import { TakenBack } from "../studio/sending.ts";
 import { meantCone } from "./cones/cone-set.ts";
-import { byPlace, outcomesAfter, type Progress, progressOf, type Said } from "./judging/judged.ts";
+import { byPlace, type Progress, progressOf } from "./judging/judged.ts";
 import { type FiredPiece, firedPieces, unpackingOrder } from "./judging/pieces.ts";
 import { remember, remembered, type Stop, type UnloadMemory } from "./memory.ts";
-import { type Summary, summaryOf, unusual } from "./summary/summary.ts";
+import { type Summary, summaryOf } from "./summary/summary.ts";
 
 export type PlannedLoad = LoadRecord & { readonly plan: NonNullable<LoadRecord["plan"]> };
 
@@ -26,6 +27,8 @@ export type PlannedLoad = LoadRecord & { readonly plan: NonNullable<LoadRecord["
 export interface Details {
   readonly faults?: readonly FaultName[];
   readonly note?: string;
+  /** What it becomes, where she says so. */
+  readonly becomes?: Becomes | undefined;
 }
 
 /** One kiln being unpacked. */
@@ -40,13 +43,11 @@ export interface Unloading {
   readonly judged: ReadonlyMap<string, Outcome>;
   readonly progress: Progress;
   readonly summary: Summary;
-  readonly becomes: Readonly<Record<string, Becomes>>;
   readonly meant: ConeName | null;
   readonly here: Stop;
   readonly problem: unknown;
   readonly goTo: (stop: Stop) => void;
   readonly judge: (places: readonly Place[], grade: Grade | null, details?: Details) => void;
-  readonly setBecomes: (key: string, becomes: Becomes) => void;
   readonly setMeant: (cone: ConeName) => void;
   readonly seeCones: (cones: readonly SeenCone[]) => void;
   /** Keeps what came out: the pieces move on, the load is unpacked. */
@@ -55,7 +56,7 @@ export interface Unloading {
 
 /**
  * A kiln being unpacked. What is said goes through the line of waiting changes, so that it holds without a network and
- * over a reload; what a piece becomes is remembered on this device until it is kept.
+ * over a reload.
  */
 export function useUnloading(firing: FiringRecord, record: PlannedLoad, ware: readonly WareRecord[]): Unloading {
   const command = useCommand();
@@ -90,13 +91,15 @@ export function useUnloading(firing: FiringRecord, record: PlannedLoad, ware: re
   const refused = (error: unknown) => {
     if (!(error instanceof TakenBack)) setProblem(error);
   };
-  const judge = (places: readonly Place[], grade: Grade | null, { faults = [], note = "" }: Details = {}) => {
+  const judge = (places: readonly Place[], grade: Grade | null, details: Details = {}) => {
+    const { faults = [], note = "", becomes } = details;
     if (places.length === 0) return;
     setProblem(null);
     const at = new Date().toISOString();
-    const said = places.map(({ level, placement }): Said => ({ level, placement, grade, faults, note, at }));
+    const more = becomes === undefined ? {} : { becomes };
+    const said = places.map(({ level, placement }): Judged => ({ level, placement, grade, faults, note, at, ...more }));
     command("judge-pieces", { id: firing.id, outcomes: said }, (cache) =>
-      cache.patch("firings", firing.id, (was) => ({ ...was, outcomes: outcomesAfter(was.outcomes ?? [], said) })),
+      cache.patch("firings", firing.id, (was) => ({ ...was, ...mergeOutcomes(was, said, at) })),
     ).catch(refused);
   };
   const seeCones = (cones: readonly SeenCone[]) => {
@@ -108,8 +111,7 @@ export function useUnloading(firing: FiringRecord, record: PlannedLoad, ware: re
   // Not waited for: without a network it is kept on this device, and shown as done.
   const keep = () => {
     setProblem(null);
-    const becomes = unusual(pieces, judged, memory.becomes, kind);
-    command("judge-pieces", { id: firing.id, outcomes: [], becomes }, (cache) =>
+    command("judge-pieces", { id: firing.id, outcomes: [], becomes: [] }, (cache) =>
       cache.patch("loads", record.id, (was) => ({ ...was, state: "unpacked" })),
     ).then(() => tell(`Unpacked ${record.name}`, () => void undo().catch(setProblem)), refused);
   };
@@ -120,12 +122,10 @@ export function useUnloading(firing: FiringRecord, record: PlannedLoad, ware: re
   return {
     ...{ firing, record, sheet, order, pieces, judged, problem, judge, seeCones, keep },
     progress: progressOf(pieces, judged),
-    summary: useMemo(() => summaryOf(pieces, judged, memory.becomes, kind), [pieces, judged, memory.becomes, kind]),
-    becomes: memory.becomes,
+    summary: useMemo(() => summaryOf(pieces, judged, kind), [pieces, judged, kind]),
     meant: own ?? meantCone(firing),
     here: isThere ? (memory.here ?? first) : first,
     goTo: (here) => update({ here }),
-    setBecomes: (key, becomes) => update({ becomes: { ...latest.current.becomes, [key]: becomes } }),
     setMeant: (cone) => update({ meantCone: cone }),
   };
 }

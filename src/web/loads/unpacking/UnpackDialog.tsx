@@ -1,5 +1,5 @@
 import { useMemo, useState } from "react";
-import { BECOMES, type Becomes } from "../../../studio/firings/piece-becomes.ts";
+import { BECOMES, type Becomes } from "../../../studio/records/becomes.ts";
 import type { LoadRecord } from "../../../studio/records/load-record.ts";
 import type { WareRecord } from "../../../studio/records/ware-record.ts";
 import { Button, ChoiceField, Dialog, Problem, tell } from "../../parts/index.ts";

@@ -1,5 +1,6 @@
-import { type Becomes, pieceBecomes } from "../../../studio/firings/piece-becomes.ts";
+import { pieceBecomes } from "../../../studio/firings/piece-becomes.ts";
 import { standingPieces } from "../../../studio/queries/promised.ts";
+import type { Becomes } from "../../../studio/records/becomes.ts";
 import type { LoadRecord } from "../../../studio/records/load-record.ts";
 import type { WareRecord } from "../../../studio/records/ware-record.ts";
 

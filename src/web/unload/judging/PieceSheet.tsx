@@ -1,5 +1,8 @@
 import { lazy, Suspense, useState } from "react";
-import { type FaultName, GRADES, type Grade } from "../../../studio/records/faults.ts";
+import { becomesOf, mayBecome } from "../../../studio/firings/piece-becomes.ts";
+import type { Becomes } from "../../../studio/records/becomes.ts";
+import { GRADES, type Grade } from "../../../studio/records/faults.ts";
+import type { Outcome } from "../../../studio/records/firing-parts.ts";
 import { useSwipe } from "../../at-the-kiln/use-swipe.ts";
 import {
   BackIcon,
@@ -12,8 +15,8 @@ import {
   UndoIcon,
 } from "../../parts/index.ts";
 import { PhotosOfPiece } from "../photos/PhotosOfPiece.tsx";
-import type { Unloading } from "../use-unloading.ts";
-import { BECOMES_WORDS, becomesOf, mayBecome } from "./becomes.ts";
+import type { Details, Unloading } from "../use-unloading.ts";
+import { BECOMES_WORDS, pieceFired } from "./becomes.ts";
 import { FaultChoice } from "./FaultChoice.tsx";
 import { GRADE_NAMES, gradeSign } from "./grade-signs.tsx";
 import styles from "./PieceSheet.module.css";
@@ -39,7 +42,7 @@ export function PieceSheet({ unloading, piece, onGrade, onStep, onNext, onClose 
   const [showsCauses, setShowsCauses] = useState(false);
   const swipe = useSwipe({ left: () => onStep(1), right: () => onStep(-1) });
   const isOpen = outcome !== undefined && (outcome.grade !== "good" || saysMore || outcome.note !== "");
-  const say = (grade: Grade, faults: readonly FaultName[], note: string) => judge([piece], grade, { faults, note });
+  const say = (more: Details) => outcome && judge([piece], outcome.grade, { ...outcome, ...more });
   return (
     <section className={styles.sheet} aria-label="How it came out" {...swipe}>
       <header className={styles.head}>
@@ -80,15 +83,16 @@ export function PieceSheet({ unloading, piece, onGrade, onStep, onNext, onClose 
       {outcome && isOpen && (
         <div className={styles.more} key={piece.key}>
           {outcome.grade !== "good" && (
-            <FaultChoice
-              kind={firing.programme?.kind}
-              faults={outcome.faults}
-              onChange={(faults) => say(outcome.grade, faults, outcome.note)}
-            />
+            <FaultChoice kind={firing.programme?.kind} faults={outcome.faults} onChange={(faults) => say({ faults })} />
           )}
           <PhotosOfPiece firingId={firing.id} piece={piece} />
-          <NoteField note={outcome.note} onNote={(note) => say(outcome.grade, outcome.faults, note)} />
-          <BecomesField unloading={unloading} piece={piece} grade={outcome.grade} />
+          <NoteField note={outcome.note} onNote={(note) => say({ note })} />
+          <BecomesField
+            unloading={unloading}
+            piece={piece}
+            outcome={outcome}
+            onChange={(becomes) => say({ becomes })}
+          />
         </div>
       )}
       {outcome && (
@@ -132,21 +136,22 @@ function NoteField({ note, onNote }: { readonly note: string; readonly onNote: (
 interface BecomesFieldProps {
   readonly unloading: Unloading;
   readonly piece: FiredPiece;
-  readonly grade: Grade;
+  readonly outcome: Outcome;
+  readonly onChange: (becomes: Becomes) => void;
 }
 
-function BecomesField({ unloading, piece, grade }: BecomesFieldProps) {
-  const { firing, record, becomes, setBecomes } = unloading;
+function BecomesField({ unloading, piece, outcome, onChange }: BecomesFieldProps) {
+  const { firing, record } = unloading;
   // Once the load is unpacked its pieces have moved on; what was lost has nothing to become.
   if (record.state === "unpacked" || piece.batch === null) return null;
-  const kind = firing.programme?.kind;
+  const fired = pieceFired(outcome.grade, piece.batch, firing.programme?.kind);
   return (
     <ChoiceField
       label="What it becomes"
       look="row"
-      options={mayBecome(grade, piece.batch, kind).map((id) => ({ id, label: BECOMES_WORDS[id] }))}
-      value={becomesOf(becomes[piece.key], grade, piece.batch, kind)}
-      onChange={(now) => setBecomes(piece.key, now)}
+      options={mayBecome(fired).map((id) => ({ id, label: BECOMES_WORDS[id] }))}
+      value={becomesOf(outcome.becomes, fired)}
+      onChange={onChange}
     />
   );
 }

@@ -1,29 +1,6 @@
 import { type Place, placeKey } from "../../../studio/loads/places.ts";
-import type { FaultName, Grade } from "../../../studio/records/faults.ts";
+import type { Grade } from "../../../studio/records/faults.ts";
 import type { Outcome } from "../../../studio/records/firing-parts.ts";
-
-/** What is said of a piece; null takes back what was said. */
-export interface Said extends Place {
-  readonly grade: Grade | null;
-  readonly faults?: readonly FaultName[];
-  readonly note?: string;
-  readonly at: string;
-}
-
-/**
- * Outcomes after more was said, as the studio merges them: of two words on one piece the later counts, and of two at one
- * moment the one that came last.
- */
-export function outcomesAfter(outcomes: readonly Outcome[], said: readonly Said[]): Outcome[] {
-  const kept = new Map(outcomes.map((each) => [placeKey(each), each]));
-  for (const { level, placement, grade, faults = [], note = "", at } of said) {
-    const key = placeKey({ level, placement });
-    if ((kept.get(key)?.at ?? "") > at) continue;
-    if (grade === null) kept.delete(key);
-    else kept.set(key, { level, placement, grade, faults: [...new Set(faults)], note, at });
-  }
-  return [...kept.values()].sort((a, b) => a.level - b.level || a.placement - b.placement);
-}
 
 /** Outcomes by place. */
 export const byPlace = (outcomes: readonly Outcome[] | undefined): ReadonlyMap<string, Outcome> =>

@@ -1,5 +1,5 @@
 import { countOf } from "../../../studio/commands/in-words.ts";
-import { BECOMES } from "../../../studio/firings/piece-becomes.ts";
+import { BECOMES } from "../../../studio/records/becomes.ts";
 import { Button, Sign } from "../../parts/index.ts";
 import { BECOMES_WORDS } from "../judging/becomes.ts";
 import { faultName } from "../judging/fault-words.ts";

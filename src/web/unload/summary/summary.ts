@@ -1,9 +1,9 @@
 import type { Programme } from "../../../firing/programme/programme.ts";
-import { BECOMES, type Becomes } from "../../../studio/firings/piece-becomes.ts";
-import { placeKey } from "../../../studio/loads/places.ts";
+import { becomesOf } from "../../../studio/firings/piece-becomes.ts";
+import { BECOMES, type Becomes } from "../../../studio/records/becomes.ts";
 import type { FaultName } from "../../../studio/records/faults.ts";
 import type { Outcome } from "../../../studio/records/firing-parts.ts";
-import { becomesOf, likelyBecomes } from "../judging/becomes.ts";
+import { pieceFired } from "../judging/becomes.ts";
 import { type Progress, progressOf } from "../judging/judged.ts";
 import type { FiredPiece } from "../judging/pieces.ts";
 
@@ -26,15 +26,10 @@ export interface Summary {
   readonly faults: readonly { readonly fault: FaultName; readonly count: number }[];
 }
 
-/**
- * What there is to keep once a kiln is unpacked.
- *
- * @param said what she said pieces become, by place
- */
+/** What there is to keep once a kiln is unpacked. */
 export function summaryOf(
   pieces: readonly FiredPiece[],
   judged: ReadonlyMap<string, Outcome>,
-  said: Readonly<Record<string, Becomes>>,
   kind: Programme["kind"],
 ): Summary {
   const progress = progressOf(pieces, judged);
@@ -44,7 +39,7 @@ export function summaryOf(
     const outcome = judged.get(piece.key);
     for (const fault of outcome?.faults ?? []) faults.set(fault, (faults.get(fault) ?? 0) + 1);
     if (piece.batch === null) continue;
-    const becomes = becomesOf(said[piece.key], outcome?.grade ?? "good", piece.batch, kind);
+    const becomes = becomesOf(outcome?.becomes, pieceFired(outcome?.grade ?? "good", piece.batch, kind));
     const key = JSON.stringify([becomes, piece.name]);
     counts.set(key, (counts.get(key) ?? 0) + 1);
   }
@@ -59,19 +54,4 @@ export function summaryOf(
     withoutBatch: pieces.filter(({ batch }) => batch === null).length,
     faults: [...faults].map(([fault, count]) => ({ fault, count })).sort((a, b) => b.count - a.count),
   };
-}
-
-/** The pieces that became something else than the studio would take for granted: what is sent along. */
-export function unusual(
-  pieces: readonly FiredPiece[],
-  judged: ReadonlyMap<string, Outcome>,
-  said: Readonly<Record<string, Becomes>>,
-  kind: Programme["kind"],
-): { readonly level: number; readonly placement: number; readonly becomes: Becomes }[] {
-  return pieces.flatMap(({ level, placement, batch }) => {
-    const key = placeKey({ level, placement });
-    const grade = judged.get(key)?.grade ?? "good";
-    const becomes = becomesOf(said[key], grade, batch, kind);
-    return becomes === likelyBecomes(grade, batch, kind) ? [] : [{ level, placement, becomes }];
-  });
 }
