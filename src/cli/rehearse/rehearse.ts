@@ -1,5 +1,6 @@
 import { resolve } from "node:path";
 import { REHEARSED_FAULTS, type RehearsedFault } from "../../firing/rehearsal/rehearsed-fault.ts";
+import { RehearsedFiring } from "../../firing/rehearsal/rehearsed-firing.ts";
 import { seededChance } from "../../measures/seeded-chance.ts";
 import type { FiringRecord } from "../../studio/records/firing-record.ts";
 import type { LoadRecord } from "../../studio/records/load-record.ts";
@@ -7,9 +8,8 @@ import { type Command, type ExitCode, printJson, printLines } from "../command.t
 import { choiceOption, numberOption } from "../options.ts";
 import { beginFiring, keepQuiet, rehearsalMinutes } from "./begin-firing.ts";
 import { chooseFiring } from "./choose-firing.ts";
-import { rehearsalClock } from "./rehearsal-clock.ts";
+import { RehearsalClock } from "./rehearsal-clock.ts";
 import { sendReadings } from "./send-readings.ts";
-import { rehearsalFolder } from "./studio-copy.ts";
 import { studioTalk } from "./studio-talk.ts";
 
 const USUAL_PORT = 7421;
@@ -50,6 +50,7 @@ export const rehearse: Command = {
     const own = typeof call.options.data === "string" ? resolve(call.options.data) : null;
     const { runServer } = await import("../../server/running/run-server.ts");
     const { canOpenBrowser, openBrowser } = await import("../../server/running/open-browser.ts");
+    const { rehearsalFolder } = await import("./studio-copy.ts");
     const { folder, isCopy, remove } = await rehearsalFolder(own);
     // Until it is known how long the firing takes, the clock stands before any moment at which it may begin.
     const beforeMs = Date.now() - LONGEST_MS;
@@ -79,17 +80,16 @@ export const rehearse: Command = {
       await keepQuiet(studio);
       const chosen = chooseFiring(await studio.get<FiringRecord[]>("firings"), await studio.get<LoadRecord[]>("loads"));
       const minutes = rehearsalMinutes(chosen);
-      nowMs = rehearsalClock(speed, minutes * 60_000, () => Date.now());
+      const clock = new RehearsalClock(speed, minutes * 60_000, () => Date.now());
+      nowMs = () => clock.nowMs();
       const begun = await beginFiring(studio, chosen, new Date(nowMs()).toISOString());
       const address = `${running.address}/firings/${begun.id}/watch`;
       if (call.json) printJson({ address, firingId: begun.id, startedAt: begun.startedAt, speed });
       else printLines(welcome(address, speed, minutes, isCopy));
       if (call.options["no-open"] !== true && canOpenBrowser(process.env, process.platform)) openBrowser(address);
-      const kiln = seededChance(seed);
-      const { RehearsedFiring } = await import("../../firing/rehearsal/rehearsed-firing.ts");
       const { at, sent } = await sendReadings({
-        firing: new RehearsedFiring(chosen.input, kiln, fault === "none" ? null : fault),
-        ...{ begun, studio, nowMs, isStopped: () => isStopped },
+        firing: new RehearsedFiring(chosen.input, seededChance(seed), fault === "none" ? null : fault),
+        ...{ begun, studio, clock, isStopped: () => isStopped },
         onOff: async (offAt) => {
           if (once) await studio.command("shut-off", { id: begun.id, at: offAt });
         },

@@ -29,6 +29,8 @@ const NOISE = { celsius: 0.7, lastsMin: 4 };
  * fault if wished.
  */
 export class RehearsedFiring {
+  /** How far a step goes, milliseconds. */
+  static readonly STEP_MS = STEP_S * 1000;
   private readonly setting: ReturnType<typeof withValues>;
   private readonly solver: HeatSolver;
   private readonly controller: RehearsalController;
