@@ -5,6 +5,7 @@ import type { CalibrationRecord } from "../../studio/records/calibration-record.
 import type { FiringRecord } from "../../studio/records/firing-record.ts";
 import type { KilnRecord } from "../../studio/records/kiln-record.ts";
 import type { LoadRecord } from "../../studio/records/load-record.ts";
+import { useAction } from "../actions/registry.ts";
 import { Button, Empty, Menu, Page, Problem, Spinner } from "../parts/index.ts";
 import { useCalibrations, useFirings, useKiln, useLoads } from "../studio/hooks.ts";
 import { AgainstPart } from "./against/AgainstPart.tsx";
@@ -64,6 +65,11 @@ function Learned({ kiln, firings, loads, calibrations }: LearnedProps) {
   const from = firingsToLearnFrom(firings, loads, calibrations);
   const [last] = from.fresh;
   const [newest] = newestFirst;
+  useAction({
+    ...{ id: "learn-from-last", name: "Learn from the last firing", group: "Kilns" },
+    run: () => last && void learn([last]),
+    isEnabled: last !== undefined && !isBusy,
+  });
   const hasFired = firings.some(({ startedAt }) => startedAt !== null);
   const name = kiln.kiln.name;
   return (

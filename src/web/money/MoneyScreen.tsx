@@ -40,7 +40,7 @@ export default function MoneyScreen() {
           action={<Button href="/firings">To the firings</Button>}
         />
       )}
-      <div className={styles.columns}>
+      <div className={firing ? styles.columns : styles.column} data-sheet={isPrinting || undefined}>
         <div className={styles.column}>
           {firing && (
             <>

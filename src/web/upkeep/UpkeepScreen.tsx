@@ -5,6 +5,7 @@ import { upkeepDue } from "../../studio/firings/upkeep-due.ts";
 import type { FiringRecord } from "../../studio/records/firing-record.ts";
 import type { KilnRecord } from "../../studio/records/kiln-record.ts";
 import type { UpkeepRecord, UpkeepWork } from "../../studio/records/upkeep-record.ts";
+import { useAction } from "../actions/registry.ts";
 import { AddIcon, Button, Empty, Menu, Page, Spinner } from "../parts/index.ts";
 import { useFirings, useKiln, useUpkeep } from "../studio/hooks.ts";
 import { AgesPart } from "./ages/AgesPart.tsx";
@@ -52,6 +53,10 @@ function Kept({ kiln, firings, upkeep }: KeptProps) {
   const due = useMemo(() => upkeepDue(kiln, upkeep, firings), [kiln, upkeep, firings]);
   const book = upkeep.filter(({ kilnId }) => kilnId === kiln.id);
   const { name } = kiln.kiln;
+  useAction({
+    ...{ id: "note-upkeep", name: "Note that the elements were measured", group: "Kilns" },
+    run: () => setNoting("element resistance"),
+  });
   const note = (...works: readonly UpkeepWork[]) =>
     works.map((work) => (
       <Button key={work} onPress={() => setNoting(work)}>
@@ -67,12 +72,12 @@ function Kept({ kiln, firings, upkeep }: KeptProps) {
       actions={
         <>
           <Menu
-            label="Note something that was done"
+            label="Note work done"
             look="main"
             icon={<AddIcon />}
             items={WORK.map((work) => ({ id: work, label: WORK_WORDS[work], onPress: () => setNoting(work) }))}
           >
-            Note something
+            Note work
           </Menu>
           <Menu
             label={`More of ${name}`}

@@ -21,8 +21,12 @@ export function AgesPart({ due }: { readonly due: UpkeepDue }) {
             <dt>{name}</dt>
             <dd>
               <strong>{age.firings === 1 ? "1 firing" : `${age.firings} firings`}</strong>
-              {age.firings > 0 && `${Math.round(age.hours)} hours of heating`}
-              <br />
+              {age.firings > 0 && (
+                <>
+                  {Math.round(age.hours)} hours of heating
+                  <br />
+                </>
+              )}
               <span className={styles.soft}>
                 {age.changedAt === null
                   ? name === "The kiln"

@@ -50,10 +50,10 @@ export function WearChart({ wear, now, label }: WearChartProps) {
       <text x={LEFT - 8} y={y(limit.rise)} dy="0.35em" textAnchor="end">
         {Math.round(100 * limit.rise)} %
       </text>
+      <path className={styles.today} d={`M${x(now)} ${TOP}V${HEIGHT - BOTTOM}`} />
       <text className={styles.limitWords} x={LEFT + 6} y={y(limit.rise) - 8}>
         time for new ones
       </text>
-      <path className={styles.today} d={`M${x(now)} ${TOP}V${HEIGHT - BOTTOM}`} />
       {wear.points.map(({ at, firings, rise }) => (
         <circle key={at} className={styles.point} cx={x(firings)} cy={y(rise)} r={5} />
       ))}
