@@ -33,3 +33,7 @@ export function inSentences(first: string, ...more: readonly string[]): string {
 
 /** Words with a full stop after them. */
 const ended = (words: string): string => (words.endsWith(".") ? words : `${words}.`);
+
+/** "the count, the height and the note". */
+export const listed = (words: readonly string[]): string =>
+  words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;

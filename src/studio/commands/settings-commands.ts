@@ -4,6 +4,7 @@ import { orNull } from "../records/fields.ts";
 import { type StudioSettings, StudioSettingsSchema } from "../records/studio-settings.ts";
 import { command, input } from "./inputs.ts";
 import { given } from "./keeping.ts";
+import { settingsInWords } from "./settings-in-words.ts";
 
 const fields = StudioSettingsSchema.properties;
 
@@ -32,20 +33,11 @@ const changeSettings = command({
     const before = await records.settings.get();
     const after = withoutNulls({ ...before, ...given(change) }) as StudioSettings;
     if (!sameValue(before, after)) await records.settings.put(after);
-    return inWords(Object.keys(change));
+    return settingsInWords(before, after);
   },
 });
 
 const withoutNulls = (settings: object): object =>
   Object.fromEntries(Object.entries(settings).filter(([, value]) => value !== null));
-
-function inWords(names: readonly string[]): string {
-  const [first] = names;
-  if (names.length !== 1 || first === undefined) return "Changed the studio's settings";
-  if (first === "tariff") return "Changed what electricity costs";
-  if (first === "notices") return "Changed where notices go";
-  if (first === "guestFee") return "Changed what guests pay";
-  return "Changed the studio's settings";
-}
 
 export const SETTINGS_COMMANDS = [changeSettings];

@@ -86,6 +86,29 @@ describe("changed ware", () => {
     await expect(change(["a"], { glazeId: "g", ware: { glaze: "ash" } })).rejects.toMatchObject({ code: "said-twice" });
   });
 
+  test("says what changed, by what is otherwise and not by what was sent along", async () => {
+    const outline = [
+      [0, 20],
+      [60, 35],
+    ];
+    await add(batch("a", { profile: outline }), batch("b", { name: "lid", heightMm: 20 }));
+    await studio.give("add-glaze", { id: "g", name: "moss", cones: null, runs: false, note: "" });
+    const said = async (ids: string[], input: object) => (await change(ids, input)).entry.summary;
+    expect(await said(["a"], { dueOn: "2026-12-18", stage: "glazed" })).toBe("Changed the due day of espresso cup");
+    expect(await said(["a"], { ware: { heightMm: 66, count: 6 } })).toBe("Changed the height of espresso cup");
+    expect(await said(["a"], { glazeId: "g", ware: { cone: "6" } })).toBe(
+      "Changed the glaze and the cone of espresso cup",
+    );
+    expect(await said(["a"], { ware: { name: "mocha cup" } })).toBe("Renamed espresso cup to mocha cup");
+    expect(await said(["a", "b"], { dueOn: "2026-12-19", firingKind: "glaze" })).toBe(
+      "Changed the due day of 2 batches",
+    );
+    expect(await said(["a", "b"], { ware: { count: 2, massKg: 1, value: 3 }, ownerNote: "hers" })).toBe(
+      "Changed the count, the mass and more of 2 batches",
+    );
+    expect(await said(["b"], { ware: { count: 2 } })).toBe("Left lid as it was");
+  });
+
   test("is all of it changed or none", async () => {
     await add(batch("a"), batch("b"));
     await expect(change(["a", "nobody"], { stage: "bisque" })).rejects.toMatchObject({ code: "unknown-record" });

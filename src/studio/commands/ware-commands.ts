@@ -10,6 +10,7 @@ import { batchesInWords, countOf } from "./in-words.ts";
 import { command, Ids, input } from "./inputs.ts";
 import { begun, changeKept, kept } from "./keeping.ts";
 import { NewWareSchema, WareChangeSchema } from "./ware-inputs.ts";
+import { changedInWords } from "./what-changed.ts";
 
 const addWare = command({
   name: "add-ware",
@@ -27,15 +28,12 @@ const changeWare = command({
   schema: input({ ids: Ids("A batch."), change: WareChangeSchema }),
   scope: () => "ware",
   run: async (records, { ids, change }, { now }) => {
-    const after: WareRecord[] = [];
+    const changes: { before: WareRecord; after: WareRecord }[] = [];
     for (const id of new Set(ids)) {
       const before = await kept(records.ware, WARE, id);
-      after.push(await changeKept(records.ware, before, changedWare(before, change), now));
+      changes.push({ before, after: await changeKept(records.ware, before, changedWare(before, change), now) });
     }
-    const batches = after.length === 1 ? (after[0] as WareRecord).ware.name : `${after.length} batches`;
-    return change.stage !== undefined && Object.keys(change).length === 1
-      ? `Marked ${batches} as ${change.stage}`
-      : `Changed ${batches}`;
+    return changedInWords(changes);
   },
 });
 
