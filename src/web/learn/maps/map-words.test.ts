@@ -18,6 +18,7 @@ test("heat is told by a word and a figure, what was foretold beside what cones s
 
 test("what became of pieces, and their commonest fault", () => {
   expect(tallyWords(tally(7, 1, 1))).toBe("9 pieces: 7 good, 1 second, 1 lost");
+  expect(tallyWords(tally(0, 2, 1))).toBe("3 pieces: 2 seconds, 1 lost");
   expect(tallyWords(tally(0, 0, 1))).toBe("1 piece: 1 lost");
   expect(tallyWords(tally(0, 0, 0))).toBe("nothing fired here yet");
   expect(commonestFault(tally(1, 2, 0, [["pinholes", 2]]))).toBe("pinholes, 2 times");

@@ -43,7 +43,11 @@ const capital = (words: string): string => `${words[0]?.toUpperCase() ?? ""}${wo
 /** "9 pieces: 7 good, 1 second, 1 lost". */
 export function tallyWords({ pieces, good, second, lost }: Tally): string {
   if (pieces === 0) return "nothing fired here yet";
-  const found = [good > 0 ? `${good} good` : "", second > 0 ? `${second} second` : "", lost > 0 ? `${lost} lost` : ""];
+  const found = [
+    good > 0 ? `${good} good` : "",
+    second > 0 ? `${second} ${second === 1 ? "second" : "seconds"}` : "",
+    lost > 0 ? `${lost} lost` : "",
+  ];
   return `${pieces === 1 ? "1 piece" : `${pieces} pieces`}: ${found.filter(Boolean).join(", ")}`;
 }
 
