@@ -1,4 +1,5 @@
-import { type KeyboardEvent, type PointerEvent, type ReactNode, useRef } from "react";
+import { type KeyboardEvent, type PointerEvent, type ReactNode, useCallback, useRef } from "react";
+import { holdTouch } from "../../parts/hold-touch.ts";
 import { keyMove } from "../wall-drag.ts";
 import styles from "./Drawing.module.css";
 import type { Frame } from "./frame.ts";
@@ -28,6 +29,7 @@ export function Handle(props: HandleProps) {
   const { frame, x, y, selected, label, value, valueText, min, max, onFocus, onGrab, onDrag, onKey, children } = props;
   const held = useRef<{ id: number; dx: number; dy: number } | null>(null);
 
+  const hold = useCallback((element: SVGGElement | null) => holdTouch(element, () => held.current !== null), []);
   const down = (event: PointerEvent<SVGGElement>) => {
     if (event.button !== 0) return;
     event.currentTarget.setPointerCapture(event.pointerId);
@@ -52,6 +54,7 @@ export function Handle(props: HandleProps) {
 
   return (
     <g
+      ref={hold}
       className={`${styles.handle} ${selected ? styles.selected : ""}`}
       role="slider"
       tabIndex={0}

@@ -2,6 +2,7 @@ import { type PointerEvent, type RefObject, useEffect, useRef } from "react";
 import type { Spot } from "../../../loading/editing/edit-pieces.ts";
 import { degrees } from "../../../measures/angle.ts";
 import type { Place } from "../../../studio/loads/places.ts";
+import { holdTouch } from "../../parts/hold-touch.ts";
 import { isPlaced, type Piece } from "./hand.ts";
 import { directionDeg, overOf, pieceUnder, placeOf, steadyTurn } from "./under-pointer.ts";
 import type { InHand } from "./use-hand.ts";
@@ -63,15 +64,8 @@ export function usePointer({ svg, inHand, spotOf, taken, pressed, isSwapping }: 
   const twist = useRef<Twist | null>(null);
   const ground = useRef<{ pointerId: number; x: number; y: number } | null>(null);
 
-  // Chromium minds touch-action on a drawing's parts only now and then: the page must not scroll with a piece in hand.
-  useEffect(() => {
-    const element = svg.current;
-    const hold = (event: TouchEvent): void => {
-      if (press.current && event.cancelable) event.preventDefault();
-    };
-    element?.addEventListener("touchmove", hold, { passive: false });
-    return () => element?.removeEventListener("touchmove", hold);
-  });
+  // The page must not scroll with a piece in hand.
+  useEffect(() => holdTouch(svg.current, () => press.current !== null));
 
   const kilnAt = (event: PointerEvent<Element>): { x: number; y: number } => {
     const matrix = svg.current?.getScreenCTM()?.inverse();

@@ -1,4 +1,5 @@
 import { type PointerEvent, useCallback, useRef } from "react";
+import { holdTouch } from "../../parts/hold-touch.ts";
 
 /** So far a pointer goes before a press becomes a drag. */
 const DRAG_PX = 5;
@@ -27,14 +28,7 @@ export interface HandlePorts {
 export function useHandle({ x, y, onDrag, onDrop, onCancel }: HandlePorts) {
   const grip = useRef<Grip | null>(null);
   return {
-    ref: useCallback((element: SVGGElement | null) => {
-      // A part of a drawing cannot keep the page from scrolling by its style alone.
-      const hold = (event: TouchEvent): void => {
-        if (grip.current && event.cancelable) event.preventDefault();
-      };
-      element?.addEventListener("touchmove", hold, { passive: false });
-      return () => element?.removeEventListener("touchmove", hold);
-    }, []),
+    ref: useCallback((element: SVGGElement | null) => holdTouch(element, () => grip.current !== null), []),
     onPointerDown: (event: PointerEvent<SVGGElement>) => {
       if (event.button !== 0 || grip.current) return;
       // The drawing beneath must not take it for a press on itself.
