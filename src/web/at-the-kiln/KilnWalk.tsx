@@ -1,7 +1,8 @@
-import { useState } from "react";
+import { useRef, useState } from "react";
 import { listText } from "../../sheets/clock-direction.ts";
 import { useAction } from "../actions/registry.ts";
 import { BackIcon, Button, DoneIcon, IconButton, OnIcon, Problem, UndoIcon } from "../parts/index.ts";
+import { useToolsBelow } from "../parts/use-tools-below.ts";
 import { AllSteps } from "./AllSteps.tsx";
 import { ClosingStep } from "./ClosingStep.tsx";
 import styles from "./KilnWalk.module.css";
@@ -53,10 +54,12 @@ export function KilnWalk({ record, back }: KilnWalkProps) {
     run: () => step && doAndGoOn([step]),
     isEnabled: step !== undefined && !isDone,
   });
+  const foot = useRef<HTMLElement>(null);
+  useToolsBelow(foot);
   const swipe = useSwipe({ left: next, right: previous });
 
   return (
-    <div className={styles.screen}>
+    <div className={styles.screen} data-whole-window>
       <WalkHead
         title={record.name}
         back={back}
@@ -82,7 +85,7 @@ export function KilnWalk({ record, back }: KilnWalkProps) {
           </div>
         )}
       </div>
-      <footer className={styles.buttons}>
+      <footer ref={foot} className={styles.buttons}>
         <button type="button" className={styles.side} onClick={previous} disabled={at === 0}>
           <BackIcon size={32} />
           <span>Back</span>

@@ -1,7 +1,8 @@
-import { lazy, Suspense, useMemo, useRef, useState } from "react";
+import { lazy, type ReactNode, Suspense, useMemo, useRef, useState } from "react";
 import { placementAt } from "../../studio/loads/places.ts";
 import type { LoadRecord } from "../../studio/records/load-record.ts";
 import { Page } from "../parts/index.ts";
+import { useToolsBelow } from "../parts/use-tools-below.ts";
 import { EditorDrawing } from "./dragging/EditorDrawing.tsx";
 import { LiveLine } from "./dragging/LiveLine.tsx";
 import { useHand } from "./dragging/use-hand.ts";
@@ -115,10 +116,10 @@ export function EditorPage({ load: kept }: { readonly load: LoadRecord }) {
         ) : (
           <div ref={box} className={styles.editor}>
             <div className={styles.plan}>{drawing}</div>
-            <div className={styles.under}>
+            <Under>
               {line}
               {!isFurniture && tools}
-            </div>
+            </Under>
             <div className={styles.elevation}>
               <KilnElevation
                 request={request}
@@ -142,6 +143,17 @@ export function EditorPage({ load: kept }: { readonly load: LoadRecord }) {
           {isSheetOpen && <SheetDialog load={load} onClose={() => setSheetOpen(false)} />}
         </Suspense>
       </Page>
+    </div>
+  );
+}
+
+/** What stands under the drawing; notices stand above it. */
+function Under({ children }: { readonly children: ReactNode }) {
+  const under = useRef<HTMLDivElement>(null);
+  useToolsBelow(under);
+  return (
+    <div ref={under} className={styles.under}>
+      {children}
     </div>
   );
 }

@@ -1,5 +1,6 @@
-import { type ReactNode, useState } from "react";
+import { type ReactNode, useRef, useState } from "react";
 import { Button, Dialog, DoneIcon, NoIcon, PlayIcon, WaitingIcon } from "../parts/index.ts";
+import { useToolsBelow } from "../parts/use-tools-below.ts";
 import styles from "./Editor.module.css";
 import { planChoices } from "./EditorBar.tsx";
 import tools from "./PieceTools.module.css";
@@ -29,13 +30,15 @@ interface PhoneToolsProps {
 /** On a phone: the chosen piece's tools, or else what there is to open, within reach of the thumb. */
 export function PhoneTools({ editor, tools: pieceTools, panel, setPanel }: PhoneToolsProps) {
   const [sheet, setSheet] = useState<Sheet | null>(null);
+  const thumb = useRef<HTMLDivElement>(null);
+  useToolsBelow(thumb);
   const close = (): void => setSheet(null);
   const { broken, chosen } = editor;
   const inShelves = panel === "shelves";
   return (
     <>
       {inShelves && <Shelves editor={editor} />}
-      <div className={styles.thumb}>
+      <div ref={thumb} className={styles.thumb}>
         {chosen !== null && !editor.isFixed && !inShelves ? (
           pieceTools
         ) : (

@@ -1,4 +1,6 @@
+import { useRef } from "react";
 import { BackIcon, DoneIcon, OnIcon } from "../parts/index.ts";
+import { useToolsBelow } from "../parts/use-tools-below.ts";
 import type { Stop } from "./memory.ts";
 import { stopName, stopNextTo } from "./stops.ts";
 import styles from "./UnloadFoot.module.css";
@@ -16,9 +18,11 @@ interface UnloadFootProps {
 /** Three large buttons under the thumb: the shelf before, what is to be done here, the shelf after. */
 export function UnloadFoot({ unloading, open, stops, onVisit, onRestOfShelf }: UnloadFootProps) {
   const { here, record, keep } = unloading;
+  const foot = useRef<HTMLElement>(null);
+  useToolsBelow(foot);
   const [before, after] = [stopNextTo(stops, here, -1), stopNextTo(stops, here, 1)];
   return (
-    <footer className={styles.buttons}>
+    <footer ref={foot} className={styles.buttons}>
       <button type="button" className={styles.side} onClick={() => onVisit(-1)} disabled={before === null}>
         <BackIcon size={30} />
         <span>{before === null ? "Back" : stopName(before)}</span>

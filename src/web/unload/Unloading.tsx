@@ -109,7 +109,7 @@ export function Unloading({ firing, record, ware, back }: UnloadingProps) {
   const swipe = useSwipe({ left: () => visit(1), right: () => visit(-1) });
 
   return (
-    <div className={styles.screen}>
+    <div className={styles.screen} data-whole-window>
       <UnloadHead unloading={unloading} back={back} />
       <StopStrip
         unloading={unloading}
