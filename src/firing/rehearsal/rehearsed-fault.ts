@@ -14,7 +14,7 @@ export const FAULT_TIMES: Readonly<Record<RehearsedFault, FaultTimes>> = {
   silence: { fromShareOfPeak: 0.5, lastsMin: 45 },
   slipped: { fromShareOfPeak: 0.75, lastsMin: 50 },
   jump: { fromShareOfPeak: 0.6, lastsMin: 4 },
-  overshoot: { fromShareOfPeak: 0.995, lastsMin: 25 },
+  overshoot: { fromShareOfPeak: 0.995, lastsMin: 180 },
 };
 
 /** What the elements give while it stalls, as a share: one circuit of three. */
@@ -23,3 +23,5 @@ export const STALLED_SHARE = 0.33;
 export const SLIPPED_SHARE = 0.8;
 /** How far the reading jumps, °C. */
 export const JUMP_C = 75;
+/** How far over its highest target it may go before somebody is at its isolator, °C. */
+export const OVERSHOT_C = 35;

@@ -5,7 +5,14 @@ import type { Programme } from "../programme/programme.ts";
 import { type Demand, HeatSolver } from "../thermal/heat-solver.ts";
 import { kilnNetwork } from "../thermal/kiln-network.ts";
 import { RehearsalController } from "./rehearsal-controller.ts";
-import { FAULT_TIMES, JUMP_C, type RehearsedFault, SLIPPED_SHARE, STALLED_SHARE } from "./rehearsed-fault.ts";
+import {
+  FAULT_TIMES,
+  JUMP_C,
+  OVERSHOT_C,
+  type RehearsedFault,
+  SLIPPED_SHARE,
+  STALLED_SHARE,
+} from "./rehearsed-fault.ts";
 
 /** One step of a rehearsed firing. */
 export interface RehearsedStep {
@@ -39,6 +46,8 @@ export class RehearsedFiring {
   private readonly chance: Chance;
   private readonly fault: RehearsedFault | null;
   private readonly faultFromC: number;
+  private readonly mostC: number;
+  private isTooHot = false;
   private faultSinceMin: number | null = null;
   private minute = 0;
   private errorC = 0;
@@ -55,6 +64,7 @@ export class RehearsedFiring {
     this.demand = { zone: this.zone, steer: true, wantedC: new Float64Array(2), watts: 0, mostWatts: 0 };
     this.chance = chance;
     this.fault = fault;
+    this.mostC = peakOf(input.programme) + OVERSHOT_C;
     this.faultFromC = fault === null ? 0 : FAULT_TIMES[fault].fromShareOfPeak * peakOf(input.programme);
   }
 
@@ -70,7 +80,7 @@ export class RehearsedFiring {
     return {
       minute: this.minute,
       tempC: isSilent ? null : Math.round(readC + this.errorC),
-      isOff: this.controller.isOver,
+      isOff: this.controller.isOver && !this.isWrong("overshoot"),
     };
   }
 
@@ -105,6 +115,7 @@ export class RehearsedFiring {
   }
 
   private isMended(): boolean {
+    if (this.isTooHot) return true;
     const since = this.faultSinceMin;
     return since !== null && this.fault !== null && this.minute - since >= FAULT_TIMES[this.fault].lastsMin;
   }
@@ -112,6 +123,7 @@ export class RehearsedFiring {
   private followFault(readC: number): void {
     if (this.fault === null) return;
     if (this.faultSinceMin === null && readC >= this.faultFromC) this.faultSinceMin = this.minute;
+    if (this.fault === "overshoot" && readC >= this.mostC) this.isTooHot = true;
     // A welded relay is only ended by hand, at the isolator: then the firing is over.
     if (this.fault === "overshoot" && this.isMended()) this.controller.end();
   }

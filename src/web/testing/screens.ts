@@ -19,6 +19,7 @@ export async function screensOf(address: string): Promise<Screen[]> {
   const planned = loads.find((load) => load.plan !== null && load.state === "planned") ?? loads[0];
   const loading = loads.find((load) => load.state === "loading") ?? planned;
   const prepared = planned && (await preparedFiring(address, planned, await records<FiringRecord>("firings")));
+  const watched = kiln && (await watchedFiring(address, kiln.id, await records<FiringRecord>("firings")));
   const finished = (await records<FiringRecord>("firings")).filter(({ state }) => state === "finished");
   const [fired] = finished;
   const judged = finished.find(({ loadId, outcomes }) => loadId !== null && outcomes !== undefined) ?? fired;
@@ -34,6 +35,7 @@ export async function screensOf(address: string): Promise<Screen[]> {
     { name: "firings", path: "/firings" },
     { name: "prepare", path: `/firings/${prepared}` },
     { name: "firing", path: `/firings/${fired?.id}` },
+    { name: "watch", path: `/firings/${watched}/watch` },
     { name: "unload", path: `/firings/${judged?.id}/unload` },
     { name: "programmes", path: "/programmes" },
     { name: "learn", path: `/learn/${kiln?.id}` },
@@ -60,4 +62,32 @@ async function preparedFiring(address: string, load: LoadRecord, firings: readon
   });
   if (!answer.ok) throw new Error(`No firing could be prepared: ${await answer.text()}`);
   return input.id;
+}
+
+/** A firing under way, or one begun three hours ago whose readings lie a little behind its programme. */
+async function watchedFiring(address: string, kilnId: string, firings: readonly FiringRecord[]): Promise<string> {
+  const underWay = firings.find(({ state }) => state === "firing" || state === "cooling");
+  if (underWay) return underWay.id;
+  const post = async (path: string, body: object, token?: string): Promise<unknown> => {
+    const answer = await fetch(`${address}/api/${path}`, {
+      method: "POST",
+      headers: { "content-type": "application/json", ...(token && { authorization: `Bearer ${token}` }) },
+      body: JSON.stringify(body),
+    });
+    if (!answer.ok) throw new Error(`No firing could be begun: ${await answer.text()}`);
+    return answer.json();
+  };
+  const id = "watched";
+  const minutesAgo = (minutes: number): string => new Date(Date.now() - minutes * 60_000).toISOString();
+  const { programme } = writeProgramme({ cone: "6", kind: "glaze", pace: "medium" });
+  const prepared = { id, loadId: null, kilnId, name: "a trial of slips", programme };
+  await post("commands/prepare-firing", { key: "watched-1", input: prepared });
+  await post("commands/start-firing", { key: "watched-2", input: { id, at: minutesAgo(180) } });
+  const { token } = (await post("loggers", { kilnId, probe: "thermocouple", name: "pictures" })) as { token: string };
+  const readings = Array.from({ length: 180 }, (_, i) => ({
+    at: minutesAgo(179 - i),
+    tempC: 20 + Math.round(2.4 * i),
+  }));
+  await post("readings", { readings }, token);
+  return id;
 }
