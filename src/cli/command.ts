@@ -15,6 +15,8 @@ export interface Command {
   readonly name: string;
   /** The words it takes, as shown in help: `REQUEST.json PLAN.json`. */
   readonly words: readonly string[];
+  /** True where it may also be asked without any word. */
+  readonly mayBeWordless?: boolean;
   readonly summary: string;
   readonly options: ParseArgsOptionsConfig;
   /** A sentence for each option. */

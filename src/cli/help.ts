@@ -23,6 +23,7 @@ export function commandHelp(command: Command): string {
   const names = Object.keys(command.options);
   const width = Math.max(6, ...names.map((name) => name.length + 2));
   return `${[
+    ...(command.mayBeWordless ? [`wareboard ${command.name} [options]`] : []),
     `wareboard ${[command.name, ...command.words].join(" ")}${names.length ? " [options]" : ""}`,
     "",
     command.summary,

@@ -68,7 +68,8 @@ function parseCall(command: Command, args: readonly string[]): CommandCall {
       expected: known.length ? `options among ${known.join(", ")}` : "no options",
     });
   }
-  if (parsed.positionals.length !== command.words.length) {
+  const isWordless = command.mayBeWordless === true && parsed.positionals.length === 0;
+  if (!isWordless && parsed.positionals.length !== command.words.length) {
     throw new BadInput({
       code: "wrong-words",
       path: `wareboard ${command.name}`,

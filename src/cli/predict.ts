@@ -11,6 +11,7 @@ import { firingSheet } from "../studio/firing-sheet.ts";
 import { checkStart, type FiringStart, firingStart } from "../studio/firing-start.ts";
 import { type Foretold, foretell } from "../studio/foretell.ts";
 import { type StillClimbs, stillClimbs } from "../studio/still-climbs.ts";
+import { calibrationOption } from "./calibration-option.ts";
 import { type Command, type CommandCall, printJson, printLines } from "./command.ts";
 import { readJsonFile, readPlanFile, readRequestFile, writeWholeFile } from "./files.ts";
 import { choiceOption, numberOption } from "./options.ts";
@@ -25,6 +26,7 @@ export const predict: Command = {
     paper: { type: "string" },
     units: { type: "string" },
     room: { type: "string" },
+    calibration: { type: "string" },
     price: { type: "string" },
     tariff: { type: "string" },
     start: { type: "string" },
@@ -37,6 +39,7 @@ export const predict: Command = {
     paper: "a4 or letter (a4)",
     units: "C or F, for what is printed (C)",
     room: "the room's temperature in °C (20)",
+    calibration: "what the kiln's own firings taught (calibration/1, as `wareboard learn` writes it)",
     price: "what a kilowatt-hour costs, in your own money",
     tariff: "a tariff (tariff/1): costs by its slots, and the best start; wants --start",
     start: "when it starts at the earliest, such as 2026-11-26T18:00 by the tariff's clock",
@@ -46,6 +49,7 @@ export const predict: Command = {
   },
   examples: [
     "wareboard predict request.json plan.json programme.json",
+    "wareboard predict request.json plan.json programme.json --calibration calibration.json",
     "wareboard predict request.json plan.json programme.json --price 0.28 --out firing.pdf",
     "wareboard predict request.json plan.json programme.json --tariff tariff.json --start 2026-11-26T18:00 --open-by 09:00",
   ],
@@ -59,7 +63,7 @@ export const predict: Command = {
     const units = choiceOption(call, "units", ["C", "F"], "C");
     const paper = choiceOption(call, "paper", ["a4", "letter"], "a4");
     const startOf = startQuestion(call, price !== null);
-    const foretold = foretell(request, plan, programme, { roomC });
+    const foretold = foretell(request, plan, programme, { roomC, calibration: calibrationOption(call) });
     const { prediction } = foretold;
     const start = startOf(prediction);
     const power = foretold.cone === null ? null : stillClimbs(request, plan, programme.kind, roomC, foretold.cone);
