@@ -7,7 +7,7 @@ export const CONTENT_POLICY: FastifyHelmetOptions = {
     directives: {
       "default-src": ["'none'"],
       "script-src": ["'self'"],
-      // The accessible parts (react-aria) put <style> elements in as they are used; styles run nothing.
+      // Drawings and charts carry styles of their own as they are used; styles run nothing.
       "style-src": ["'self'", "'unsafe-inline'"],
       "img-src": ["'self'", "data:", "blob:"],
       "font-src": ["'self'", "data:"],
