@@ -32,11 +32,16 @@ export interface DemoFirings {
   readonly calibrations: readonly CalibrationRecord[];
 }
 
-/** Three firings with all that was seen of them, the one she prepares, and those of the months before. */
+/**
+ * Three firings with all that was seen of them, the one she prepares, and those of the weeks before.
+ *
+ * @param known what the big kiln had taught before its elements were changed
+ */
 export function demoFirings(
   loads: DemoFiringLoads,
   programmes: Readonly<Record<DemoProgrammeName, Programme>>,
   tariff: Tariff,
+  known: CalibrationRecord | null,
   time: DemoTime,
   newId: () => string,
 ): DemoFirings {
@@ -49,13 +54,13 @@ export function demoFirings(
   ) => learned(time.ago(daysAgo), { firing: fired.firing, load, readings: [fired.readings] }, earlier, newId());
   const bisque = fire({
     ...{ name: "bisque, full to the lid", load: loads.bisque, programme: programmes.bisque, truth: DEMO_TRUTH.big },
-    ...{ startedAt: time.ago(24, 300), meterKWh: 4127.2, seed: 11, calibration: null },
+    ...{ startedAt: time.ago(24, 300), meterKWh: 4127.2, seed: 11, calibration: known },
     faults: [
       [3, "lost", ["burst"], "thick foot, not quite dry"],
       [9, "second", ["drying crack"], "at the handle; will hold flowers"],
     ],
   });
-  const first = learn(22, bisque, loads.bisque, null);
+  const first = learn(22, bisque, loads.bisque, known);
   const glaze = fire({
     ...{ name: "glaze, cone 6", load: loads.glaze, programme: programmes.glaze, truth: DEMO_TRUTH.big },
     ...{ startedAt: time.ago(18, 300), meterKWh: 4174.9, seed: 12, calibration: first },
@@ -147,10 +152,10 @@ function earlierFirings(
   };
   return [
     firing(58, "bisque", 12.7, [3861.4, 3892.2]),
-    firing(54, "glaze", 9.1, [3897.0, 3934.6]),
-    firing(49, "bisque", 12.9, [3941.8, 3973.0]),
-    firing(44, "glaze", 9.4, [3979.3, 4017.9]),
-    firing(37, "bisque", 13.1, [4024.4, 4056.3]),
-    firing(31, "glaze", 9.6, [4063.7, 4102.8]),
+    firing(54, "glaze", 8.6, [3897.0, 3928.9]),
+    firing(49, "bisque", 12.9, [3934.1, 3965.3]),
+    firing(44, "glaze", 8.7, [3970.8, 4003.1]),
+    firing(37, "bisque", 13.1, [4009.4, 4041.3]),
+    firing(31, "glaze", 8.7, [4048.6, 4080.9]),
   ];
 }

@@ -9,6 +9,7 @@ import type { ReadingSeries } from "../records/reading.ts";
 import { FIRST_SETTINGS, type StudioSettings } from "../records/studio-settings.ts";
 import type { UpkeepRecord } from "../records/upkeep-record.ts";
 import type { WareRecord } from "../records/ware-record.ts";
+import { pastYear } from "../year/year-data.ts";
 import { demoFirings } from "./demo-firings.ts";
 import { DEMO_KILNS } from "./demo-kilns.ts";
 import { demoLoads } from "./demo-loads.ts";
@@ -18,6 +19,9 @@ import { DEMO_TARIFF, demoProgrammes, programmeRecords } from "./demo-programmes
 import { demoTime } from "./demo-time.ts";
 import { demoUpkeep } from "./demo-upkeep.ts";
 import { DEMO_WARE } from "./demo-ware.ts";
+
+/** How long the kiln had fired before what the demo goes into. */
+const YEAR_DAYS = 335;
 
 /** A whole invented studio, as records. */
 export interface DemoStudio {
@@ -43,8 +47,8 @@ const DEMO_COSTS: Partial<StudioSettings> = {
 };
 
 /**
- * The studio of an invented potter in the middle of her work. Its loads are planned, fired and learned from as it is
- * made, which takes two seconds or so of computing.
+ * The studio of an invented potter in the middle of her work. Its last loads are planned, fired and learned from as it is
+ * made, which takes two seconds or so of computing; the year before them is kept as data (src/studio/year).
  *
  * @param now the moment everything in it is reckoned from, ISO 8601 in UTC
  * @param newId a new id each time
@@ -57,9 +61,9 @@ export function demoStudio(now: string, newId: () => string): DemoStudio {
       Object.entries(all).map(([name, content]) => [name, { ...(content as Content), ...made(daysAgo) }]),
     ) as Record<Name, Content & ReturnType<typeof made>>;
 
-  const kilns = each(DEMO_KILNS, 60);
-  const clays = each(DEMO_CLAYS, 59);
-  const glazes = each(DEMO_GLAZES, 58);
+  const kilns = each(DEMO_KILNS, YEAR_DAYS + 60);
+  const clays = each(DEMO_CLAYS, YEAR_DAYS + 59);
+  const glazes = each(DEMO_GLAZES, YEAR_DAYS + 58);
   const ware = DEMO_WARE.map(
     ({ ware: piece, clay, glaze, stage, kind, dueInDays, ownerNote, daysOld }): WareRecord => ({
       ...{ ware: piece, stage, firingKind: kind, ownerNote, ...made(daysOld) },
@@ -71,11 +75,14 @@ export function demoStudio(now: string, newId: () => string): DemoStudio {
   const { big, small } = kilns;
   const loads = demoLoads({ big, small, ware, glazes: Object.values(glazes) }, time, newId);
   const programmes = demoProgrammes();
+  // The elements were changed then: what her records show of the year before them.
+  const past = pastYear(time.ago(62), big.id);
   const idOf = (name: string): string => named(ware, (batch) => batch.ware.name, name);
   const firings = demoFirings(
     { bisque: loads.pastBisque, glaze: loads.pastGlaze, trial: loads.trial, market: loads.market },
     programmes,
     DEMO_TARIFF,
+    past.calibrations.at(-1) ?? null,
     time,
     newId,
   );
@@ -93,11 +100,12 @@ export function demoStudio(now: string, newId: () => string): DemoStudio {
     kilns: Object.values(kilns),
     clayBodies: Object.values(clays),
     glazes: Object.values(glazes),
-    ...{ ware, loads: Object.values(loads), notes },
-    firings: [...firings.earlier, firings.bisque, firings.glaze, firings.trial, firings.next],
-    ...{ readings: firings.readings, calibrations: firings.calibrations },
+    ...{ ware, loads: [...Object.values(loads), ...past.loads], notes },
+    firings: [...past.firings, ...firings.earlier, firings.bisque, firings.glaze, firings.trial, firings.next],
+    readings: [...past.readings, ...firings.readings],
+    calibrations: [...past.calibrations, ...firings.calibrations],
     programmes: programmeRecords(programmes, time, newId),
-    upkeep: demoUpkeep({ big: big.id, small: small.id }, time, newId),
+    upkeep: [...past.upkeep, ...demoUpkeep({ big: big.id, small: small.id }, time, newId)],
   };
 }
 

@@ -86,7 +86,7 @@ class Year {
   private now: string;
   private keys = 0;
   private thrown = 0;
-  private meterKWh = 3180.4;
+  private meterKWh = 2884.6;
 
   constructor({ store, beginsAt, seed }: YearWish) {
     this.store = store;
