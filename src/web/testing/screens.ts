@@ -64,7 +64,7 @@ async function preparedFiring(address: string, load: LoadRecord, firings: readon
   return input.id;
 }
 
-/** A firing under way, or one begun three hours ago whose readings lie a little behind its programme. */
+/** A firing under way, or one begun three hours ago whose readings run ahead of its programme: what was noticed shows too. */
 async function watchedFiring(address: string, kilnId: string, firings: readonly FiringRecord[]): Promise<string> {
   const underWay = firings.find(({ state }) => state === "firing" || state === "cooling");
   if (underWay) return underWay.id;

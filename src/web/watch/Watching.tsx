@@ -40,7 +40,7 @@ export function Watching({ firing }: { readonly firing: FiringRecord }) {
       title={firing.name}
       back={{ href: "/firings", label: "To the firings" }}
       undoScope={`firing:${firing.id}`}
-      actions={<CourseButtons firing={firing} now={now} />}
+      actions={<CourseButtons firing={firing} isOver={watch?.place?.doing === "over"} now={now} />}
     >
       {watch !== null && watch.pace !== 1 && (
         <p className={styles.notice}>

@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from "react";
 import type { ShownReadings } from "../../../studio/api/readings-contract.ts";
 import type { FiringWatch } from "../../../studio/api/watch-contract.ts";
 import { ask } from "../../studio/client.ts";
+import { keepReadings, keptReadings } from "../live/kept-watch.ts";
 import { type MeasuredLine, measuredLines, withLatest } from "./measured-lines.ts";
 
 /** As fine as a screen can show; the studio gathers them by minute or hour where there are more. */
@@ -42,14 +43,22 @@ export function useMeasured(
     void round;
     let wanted = true;
     const from = fromMin === null ? "" : `&from=${new Date(Date.parse(startedAt) + fromMin * MINUTE_MS).toISOString()}`;
+    const show = (shown: ShownReadings): Fetched => ({
+      ...{ id, fromMin, startedAt, lines: measuredLines(shown, startedAt), by: shown.by },
+    });
     ask<ShownReadings>(`/firings/${encodeURIComponent(id)}/readings?most=${MOST}${from}`).then(
       (shown) => {
         if (!wanted) return;
-        setFetched({ id, fromMin, startedAt, lines: measuredLines(shown, startedAt), by: shown.by });
+        setFetched(show(shown));
         setHeard([]);
+        // The whole of it, for when the studio is away.
+        if (fromMin === null) keepReadings(id, shown);
       },
-      // Away: what was fetched before stays; nothing else is to be shown.
-      () => {},
+      async () => {
+        // Away: what was fetched before stays, or what this device kept.
+        const kept = await keptReadings(id);
+        if (wanted && kept !== null) setFetched((before) => before ?? show(kept));
+      },
     );
     return () => {
       wanted = false;

@@ -35,18 +35,20 @@ const BROKEN_OFF: Step = {
 
 interface CourseButtonsProps {
   readonly firing: FiringRecord;
+  /** True once its programme is over: then the next thing to tell stands out. */
+  readonly isOver: boolean;
   /** Now by the studio's clock. */
   readonly now: () => string;
 }
 
 /** What she tells of it: shut off, opened, broken off. */
-export function CourseButtons({ firing, now }: CourseButtonsProps) {
+export function CourseButtons({ firing, isOver, now }: CourseButtonsProps) {
   const [asked, setAsked] = useState<Step | null>(null);
   if (firing.state !== "firing" && firing.state !== "cooling") return null;
   const next = firing.state === "firing" ? SHUT_OFF : OPENED;
   return (
     <div className={styles.buttons}>
-      <Button look={firing.state === "firing" ? "plain" : "main"} onPress={() => setAsked(next)}>
+      <Button look={firing.state === "firing" && !isOver ? "plain" : "main"} onPress={() => setAsked(next)}>
         {next.title}
       </Button>
       <Button look="quiet" onPress={() => setAsked(BROKEN_OFF)}>
@@ -57,7 +59,7 @@ export function CourseButtons({ firing, now }: CourseButtonsProps) {
   );
 }
 
-interface AskedProps extends CourseButtonsProps {
+interface AskedProps extends Omit<CourseButtonsProps, "isOver"> {
   readonly step: Step;
   readonly onClose: () => void;
 }

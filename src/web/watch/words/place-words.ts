@@ -5,7 +5,7 @@ import type { WatchedPlace } from "../../../studio/api/watch-contract.ts";
 /** Where in its programme a firing is: "Climbing 150 °C/h to 1222 °C, segment 3 of 5". */
 export function placeWords(place: WatchedPlace, segments: Programme["segments"], units: TemperatureUnits): string {
   const segment = segments[place.segment];
-  if (place.doing === "over" || segment === undefined) return "The programme is over: it cools by itself";
+  if (place.doing === "over" || segment === undefined) return "The programme is over: it should cool by itself now";
   const target = formatTemperature(segment.targetC, units);
   const where = segments.length === 1 ? "" : `, segment ${place.segment + 1} of ${segments.length}`;
   if (place.doing === "hold") {
