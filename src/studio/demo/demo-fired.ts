@@ -1,29 +1,25 @@
-import { type ParameterValues, withValues } from "../../firing/calibration/parameters.ts";
+import type { ParameterValues } from "../../firing/calibration/parameters.ts";
 import { CONES, type ConeName, conePlace } from "../../firing/cones/cone.ts";
 import { heatWork } from "../../firing/heat-work/heat-work.ts";
-import { type Prediction, predict } from "../../firing/prediction/predict.ts";
+import type { Prediction } from "../../firing/prediction/predict.ts";
 import type { Programme, ProgrammeFile } from "../../firing/programme/programme.ts";
 import type { Tariff } from "../../firing/tariff/tariff.ts";
-import { readLoadPlan } from "../../loading/read-load-plan.ts";
-import { readLoadRequest } from "../../loading/read-load-request.ts";
 import { type Chance, seededChance } from "../../measures/seeded-chance.ts";
 import { checklistFor } from "../firings/checklist.ts";
 import { foretellLoad, USUAL_ROOM_C } from "../firings/foretold-record.ts";
 import { readingsOfCurve } from "../firings/readings-of-curve.ts";
-import { plannedFiring } from "../planned-firing.ts";
 import type { CalibrationRecord } from "../records/calibration-record.ts";
 import type { FaultName, Grade } from "../records/faults.ts";
 import type { Outcome, SeenCone } from "../records/firing-parts.ts";
 import type { FiringRecord } from "../records/firing-record.ts";
 import type { LoadRecord } from "../records/load-record.ts";
 import type { ReadingSeries } from "../records/reading.ts";
+import { firedInTruth, openedAfterMin } from "../year/true-firing.ts";
 
 const MINUTE_MS = 60_000;
 /** How often the demo's logger speaks, and how far its thermometer scatters. */
 const EVERY_MIN = 2;
 const SCATTER_C = 1.2;
-/** She opens it when it is under this. */
-const OPENED_AT_C = 70;
 
 /** What is to be fired in the demo's past. */
 export interface DemoFiringWish {
@@ -53,11 +49,11 @@ export function demoFired(wish: DemoFiringWish): { readonly firing: FiringRecord
   const { id, name, load, programme, startedAt, truth, tariff } = wish;
   const chance = seededChance(wish.seed);
   const { foretold } = foretellLoad({ load, programme, calibration: wish.calibration, tariff, startAt: startedAt });
-  const went = firedInTruth(load, programme, truth);
+  const went = firedInTruth({ load, programme, truth, roomC: USUAL_ROOM_C });
   const at = (minutes: number): string =>
     new Date(Date.parse(startedAt) + Math.round(minutes) * MINUTE_MS).toISOString();
   const { shutOffMin } = went.firing;
-  const openedMin = openedAfter(went);
+  const openedMin = openedAfterMin(went);
   const [shutOffAt, endedAt] = [at(shutOffMin), at(openedMin)];
   const probe = load.request.kiln.probes?.[0]?.name ?? "thermocouple";
   const { minutes, probeC } = went.firing;
@@ -78,17 +74,6 @@ export function demoFired(wish: DemoFiringWish): { readonly firing: FiringRecord
     ...{ createdAt: at(-90), changedAt: endedAt },
   };
   return { firing, readings: { firingId: id, probe, readings: readings.filter((each) => each.at <= endedAt) } };
-}
-
-function firedInTruth(load: LoadRecord, programme: Programme, truth: ParameterValues): Prediction {
-  const request = readLoadRequest(load.request);
-  const { setting } = plannedFiring(request, readLoadPlan(load.plan, request), programme.kind, USUAL_ROOM_C);
-  return predict({ ...setting, ...withValues(setting.kiln, setting.load, truth), programme });
-}
-
-function openedAfter({ firing: { minutes, probeC, shutOffMin } }: Prediction): number {
-  const cool = minutes.findIndex((minute, i) => minute > shutOffMin && (probeC[i] as number) < OPENED_AT_C);
-  return cool < 0 ? (minutes.at(-1) as number) : (minutes[cool] as number);
 }
 
 /** On each shelf the cone below the wanted one, that one, and the one above, each bent as far as its shelf's heat bent it. */
