@@ -11,6 +11,10 @@ import { programme } from "./programme.ts";
 import { rehearse } from "./rehearse/rehearse.ts";
 import { serve } from "./serve.ts";
 import { sheet } from "./sheet.ts";
+import { calendar } from "./studio-calendar.ts";
+import { costs } from "./studio-costs.ts";
+import { doInStudio } from "./studio-do.ts";
+import { upkeep } from "./studio-upkeep.ts";
 
 /** Every command, in the order of the job. Help, parsing and tests read this list. */
 export const COMMANDS: readonly Command[] = [
@@ -24,6 +28,10 @@ export const COMMANDS: readonly Command[] = [
   heatwork,
   watch,
   learn,
+  doInStudio,
   firings,
+  calendar,
+  costs,
+  upkeep,
   rehearse,
 ];
