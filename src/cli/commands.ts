@@ -12,6 +12,7 @@ import { rehearse } from "./rehearse/rehearse.ts";
 import { serve } from "./serve.ts";
 import { sheet } from "./sheet.ts";
 import { calendar } from "./studio-calendar.ts";
+import { causes } from "./studio-causes.ts";
 import { costs } from "./studio-costs.ts";
 import { doInStudio } from "./studio-do.ts";
 import { upkeep } from "./studio-upkeep.ts";
@@ -31,6 +32,7 @@ export const COMMANDS: readonly Command[] = [
   doInStudio,
   firings,
   calendar,
+  causes,
   costs,
   upkeep,
   rehearse,

@@ -1,7 +1,7 @@
-import { BadInput, shown } from "../measures/bad-input.ts";
 import { calendarEntry } from "../studio/firings/calendar-entry.ts";
 import { type Command, type ExitCode, printJson, printLines } from "./command.ts";
 import { writeWholeFile } from "./files.ts";
+import { keptFiring } from "./kept-firing.ts";
 import { DATA_OPTION_HELP, withStudio } from "./studio-folder.ts";
 
 /** `wareboard calendar`: a prepared firing for her calendar. */
@@ -17,9 +17,7 @@ export const calendar: Command = {
     const out = typeof call.options.out === "string" ? call.options.out : "firing.ics";
     const text = await withStudio(call, (store) =>
       store.read(async (records) => {
-        const all = await records.firings.list();
-        const firing = all.find(({ id }) => id === wanted) ?? all.findLast(({ name }) => name === wanted);
-        if (firing === undefined) throw noSuchFiring(wanted);
+        const firing = await keptFiring(records, wanted);
         return calendarEntry(firing, new Date().toISOString(), (await records.settings.get()).studioName);
       }),
     );
@@ -29,11 +27,3 @@ export const calendar: Command = {
     return 0;
   },
 };
-
-const noSuchFiring = (wanted: string | undefined): BadInput =>
-  new BadInput({
-    code: "unknown-record",
-    path: "FIRING",
-    found: shown(wanted ?? "nothing"),
-    expected: "a firing's id or name, as `wareboard firings --json` lists them",
-  });

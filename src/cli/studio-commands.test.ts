@@ -52,6 +52,19 @@ test("a prepared firing goes into a calendar that another program reads (ical.js
   expect(ask("calendar", "no such", "--out", out)).toMatchObject({ code: 2, said: { error: { path: "FIRING" } } });
 });
 
+test("the faults that were found are told with what may have caused them, and where that is from", () => {
+  const firings = ask("firings").said.firings as { id: string }[];
+  const pieces = firings.slice(-4).flatMap(({ id }) => ask("causes", id).said.pieces) as {
+    fault: string;
+    causes: { because: string; source: string }[];
+  }[];
+  expect(pieces.length).toBeGreaterThan(0);
+  for (const { fault, causes } of pieces) {
+    expect(causes.length, fault).toBeGreaterThan(0);
+    expect(causes.every(({ because, source }) => because.length > 10 && source.length > 3)).toBe(true);
+  }
+});
+
 test("months add up to what their firings cost", () => {
   const months = ask("costs").said.months as { total: number; firings: number }[];
   const all = ask("firings").said.firings as { cost: number | null; startedAt: string | null }[];
