@@ -1,4 +1,4 @@
-import { type Static, Type } from "typebox";
+import { Type } from "typebox";
 import { Id } from "../records/fields.ts";
 import { NOTES, NoteRecordSchema, PHOTOS, PhotoRecordSchema } from "../records/note-and-photo-records.ts";
 import { opening } from "./in-words.ts";
@@ -11,7 +11,6 @@ const about = { aboutKind: Type.Optional(aboutKind), aboutId: Type.Optional(abou
 
 export const NewNoteSchema = input({ id: NewId, aboutKind, aboutId, text });
 /** A note that is to be kept. */
-export type NewNote = Static<typeof NewNoteSchema>;
 
 const addNote = command({
   name: "add-note",

@@ -1,4 +1,4 @@
-import { type Static, Type } from "typebox";
+import { Type } from "typebox";
 import { sameValue } from "../history/same-value.ts";
 import { orNull } from "../records/fields.ts";
 import { type StudioSettings, StudioSettingsSchema } from "../records/studio-settings.ts";
@@ -23,7 +23,6 @@ export const SettingsChangeSchema = input({
   shelfLifeFirings: Type.Optional(orNull(fields.shelfLifeFirings)),
   guestFee: Type.Optional(orNull(fields.guestFee)),
 });
-export type SettingsWish = Static<typeof SettingsChangeSchema>;
 
 const changeSettings = command({
   name: "change-settings",

@@ -38,14 +38,6 @@ export function chamberText(chamber: Chamber, units: LengthUnits): string {
   return `${chamber.widthMm === chamber.lengthMm ? "Square" : "Rectangular"}, ${across}, ${deep}`;
 }
 
-/** `Disc, 355 mm`, `Half disc, 355 mm`, `Slab, 410 × 400 mm`. */
-export function shelfText(shelf: Shelf, units: LengthUnits): string {
-  if (shelf.shape === "disc") return `Disc, ${formatLength(shelf.diameterMm, units)}`;
-  if (shelf.shape === "half-disc") return `Half disc, ${formatLength(shelf.diameterMm, units)}`;
-  if (shelf.shape === "polygon") return `${shelf.sides} sides, ${formatLength(shelf.acrossFlatsMm, units)}`;
-  return `Slab, ${formatLengthNumber(shelf.widthMm, units)} × ${formatLength(shelf.lengthMm, units)}`;
-}
-
 /** `4 full shelves, 2 half shelves, 27 posts`. */
 export function shelvesText({ shelves, posts }: Furniture): string {
   const sum = (counts: readonly { readonly count: number }[]): number =>

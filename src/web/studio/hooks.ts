@@ -14,7 +14,7 @@ import type { KindName } from "../../studio/records/record-kind.ts";
 import type { StudioSettings } from "../../studio/records/studio-settings.ts";
 import type { UpkeepRecord } from "../../studio/records/upkeep-record.ts";
 import type { WareRecord } from "../../studio/records/ware-record.ts";
-import { type StudioCache, studioCache } from "./cache.ts";
+import type { StudioCache } from "./cache.ts";
 import { giveCommand } from "./give-command.ts";
 import { read } from "./read.ts";
 import { type UndoRedo, useUndoRedo } from "./undo.ts";
@@ -119,9 +119,6 @@ export type GiveCommand = (
  *   no. A refusal nobody catches is told to her in words.
  */
 export const useCommand = (): GiveCommand => giveCommand;
-
-/** A cache to show changes in before the studio has answered. Better: the third argument of `useCommand`'s function. */
-export const useStudioCache = (): StudioCache => useMemo(() => studioCache(), []);
 
 /** Undo and redo within one scope: "ware", "kilns", "materials", "settings", "loads" or "load:ID". */
 export function useUndo(scope: string): UndoRedo {
