@@ -1,5 +1,6 @@
 import { priorsOf } from "../firing/calibration/calibration-file.ts";
 import type { Curve } from "../firing/heat-work/curve.ts";
+import { LID_LIFTS_C } from "../firing/prediction/cool-steps.ts";
 import { readProgramme } from "../firing/programme/programme.ts";
 import type { Fault } from "../firing/watching/fault.ts";
 import type { Estimate, Outlook } from "../firing/watching/outlook.ts";
@@ -124,17 +125,14 @@ function outlookWords(
   now: number,
   units: TemperatureUnits,
 ): string {
-  const lid = cool.find(({ tempC }) => tempC === LID_C);
+  const lid = cool.find(({ tempC }) => tempC === LID_LIFTS_C);
   return [
     finishes ? "" : "; it will not reach the programme's end",
     ahead(ends, now, "programme ends"),
     cone === null ? "" : ahead(cone.probe, now, `cone ${cone.cone} down`),
-    lid === undefined ? "" : ahead(lid.at, now, `under ${formatTemperature(LID_C, units)}`),
+    lid === undefined ? "" : ahead(lid.at, now, `under ${formatTemperature(LID_LIFTS_C, units)}`),
   ].join("");
 }
-
-/** Where a lid may be lifted (COOL_STEPS of src/firing/prediction/predict.ts). */
-const LID_C = 95;
 
 const ahead = (estimate: Estimate | null, now: number, what: string): string =>
   estimate === null || estimate.atMin <= now

@@ -1,5 +1,5 @@
+import { COOL_STEPS } from "../firing/prediction/cool-steps.ts";
 import type { Prediction } from "../firing/prediction/predict.ts";
-import { COOL_STEPS } from "../firing/prediction/predict.ts";
 import { readProgramme } from "../firing/programme/programme.ts";
 import { readTariff } from "../firing/tariff/tariff.ts";
 import { BadInput, shown } from "../measures/bad-input.ts";

@@ -4,10 +4,11 @@ const MM3_PER_LITRE = 1e6;
 
 /** What the chamber holds, floor to lid, in litres. */
 export function chamberVolumeLitres(chamber: Chamber): number {
-  return (floorAreaMm2(chamber) * chamber.depthMm) / MM3_PER_LITRE;
+  return (chamberFloorMm2(chamber) * chamber.depthMm) / MM3_PER_LITRE;
 }
 
-function floorAreaMm2(chamber: Chamber): number {
+/** The chamber's floor, seen from above, in square millimetres. */
+export function chamberFloorMm2(chamber: Chamber): number {
   if (chamber.shape === "round") return (Math.PI * chamber.diameterMm ** 2) / 4;
   if (chamber.shape === "rectangle") return chamber.widthMm * chamber.lengthMm;
   return (chamber.sides * Math.tan(Math.PI / chamber.sides) * chamber.acrossFlatsMm ** 2) / 4;

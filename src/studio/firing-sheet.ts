@@ -1,4 +1,5 @@
-import { COOL_STEPS, type LevelPrediction } from "../firing/prediction/predict.ts";
+import { COOL_STEPS } from "../firing/prediction/cool-steps.ts";
+import type { LevelPrediction } from "../firing/prediction/predict.ts";
 import { programmeTimes } from "../firing/programme/ideal-curve.ts";
 import { keyInTable } from "../firing/programme/key-in.ts";
 import type { Programme } from "../firing/programme/programme.ts";

@@ -1,3 +1,4 @@
+import { LID_LIFTS_C } from "../firing/prediction/cool-steps.ts";
 import type { Prediction } from "../firing/prediction/predict.ts";
 import { type BestStart, bestStart, checkSpan } from "../firing/tariff/best-start.ts";
 import { type FiringCost, firingCost } from "../firing/tariff/firing-cost.ts";
@@ -5,8 +6,6 @@ import { instantOf } from "../firing/tariff/instant.ts";
 import type { Tariff } from "../firing/tariff/tariff.ts";
 import { minutesOfDay } from "../firing/tariff/time-of-day.ts";
 
-/** A lid may be lifted under this. Trade pages (src/firing/prediction/predict.ts, COOL_STEPS). */
-const OPEN_UNDER_C = 95;
 const DAY_MS = 86_400_000;
 
 /** When she could start, and when she wants to open. Times by the tariff's own clock where they carry no offset. */
@@ -49,13 +48,12 @@ export function checkStart(tariff: Tariff, { start, until, openBy, openFrom }: S
  * @throws BadInput for times that are none
  */
 export function firingStart(prediction: Prediction, tariff: Tariff, question: StartQuestion): FiringStart {
-  const { firing, hours, coolHours } = prediction;
+  const { firing } = prediction;
   const { start, openBy, openFrom } = question;
   const cost = firingCost(firing, tariff, start);
   const startMs = instantOf(start, tariff.timeZone, "start");
   const until = question.until ?? new Date(startMs + DAY_MS).toISOString();
-  const cooling = coolHours[String(OPEN_UNDER_C)] ?? null;
-  const openAfterHours = cooling === null ? null : hours + cooling;
+  const openAfterHours = openAfterHoursOf(prediction);
   const currency = tariff.currency ?? "";
   const best: BestStart =
     openAfterHours === null && openBy !== undefined
@@ -70,6 +68,12 @@ export function firingStart(prediction: Prediction, tariff: Tariff, question: St
           openHours: openFrom === undefined || openBy === undefined ? undefined : { from: openFrom, to: openBy },
         });
   return { cost, currency, openAfterHours, best, sentences: sentencesOf(cost, best, currency, question) };
+}
+
+/** Hours from the start until the lid may be lifted; null where it takes over a week. */
+export function openAfterHoursOf({ hours, coolHours }: Pick<Prediction, "hours" | "coolHours">): number | null {
+  const cooling = coolHours[String(LID_LIFTS_C)] ?? null;
+  return cooling === null ? null : hours + cooling;
 }
 
 /** A sum with its currency, as far as the tariff says one. */

@@ -1,4 +1,5 @@
 import type { ConeName } from "../firing/cones/cone.ts";
+import { coneOrNull } from "../firing/cones/cone-or-null.ts";
 import { parseCone } from "../firing/cones/parse-cone.ts";
 import type { Curve } from "../firing/heat-work/curve.ts";
 import { type PredictInput, simulate } from "../firing/prediction/predict.ts";
@@ -6,7 +7,6 @@ import { wareCurve } from "../firing/prediction/ware-curve.ts";
 import type { Programme } from "../firing/programme/programme.ts";
 import type { LoadPlan } from "../loading/load-plan.ts";
 import type { LoadRequest } from "../loading/load-request.ts";
-import { BadInput } from "../measures/bad-input.ts";
 import { thermalKiln, thermalLoad } from "./thermal-load.ts";
 
 /** A planned load in its kiln, ready to be fired by any programme, and what was taken for granted. */
@@ -61,18 +61,7 @@ export const wareCurves =
 export function coneWanted(request: LoadRequest, plan: LoadPlan, programme: Programme): ConeName | undefined {
   if (programme.cone !== undefined) return parseCone(programme.cone);
   const loaded = new Set(plan.levels.flatMap((level) => level.placements.map((placement) => placement.ware)));
-  const cones = request.ware.filter((ware) => loaded.has(ware.name)).map((ware) => coneOf(ware.cone));
+  const cones = request.ware.filter((ware) => loaded.has(ware.name)).map((ware) => coneOrNull(ware.cone));
   const [first] = cones;
-  return first !== undefined && cones.every((cone) => cone === first) ? first : undefined;
-}
-
-/** A ware's cone is free text to the planner: what is no cone of the table asks for none. */
-function coneOf(text: string | null): ConeName | undefined {
-  if (text === null) return undefined;
-  try {
-    return parseCone(text);
-  } catch (error) {
-    if (error instanceof BadInput) return undefined;
-    throw error;
-  }
+  return cones.every((cone) => cone === first) ? (first ?? undefined) : undefined;
 }

@@ -1,5 +1,6 @@
 import type { ThermalKiln, ThermalLevel, ThermalLoad } from "../firing/thermal/kiln-network.ts";
 import type { Chamber } from "../kiln/chamber.ts";
+import { chamberFloorMm2 } from "../kiln/chamber-volume.ts";
 import { chamberRegion, edgeDistanceMm, regionCorners, shelfRegion } from "../kiln/convex-region.ts";
 import type { Post, Shelf } from "../kiln/furniture.ts";
 import { shelfMassKg } from "../kiln/shelf-mass.ts";
@@ -25,7 +26,7 @@ export interface AssumedKiln {
 /** Turns a kiln's description into what the thermal model needs; what it does not say is assumed, and said. */
 export function thermalKiln(request: LoadRequest, roomC = 20): AssumedKiln {
   const { chamber, build = {} } = request.kiln;
-  const floorAreaM2 = planAreaMm2(chamber) * M2;
+  const floorAreaM2 = chamberFloorMm2(chamber) * M2;
   const litres = floorAreaM2 * chamber.depthMm;
   const assumed: string[] = [];
   const usualPowerW = Math.round((USUAL.powerW * (litres / USUAL.litres) ** (2 / 3)) / 100) * 100;
@@ -66,7 +67,7 @@ export function thermalKiln(request: LoadRequest, roomC = 20): AssumedKiln {
  */
 export function thermalLoad(request: LoadRequest, plan: LoadPlan, green: boolean): ThermalLoad {
   const wares = new Map(request.ware.map((ware) => [ware.name, ware]));
-  const chamberM2 = planAreaMm2(request.kiln.chamber) * M2;
+  const chamberM2 = chamberFloorMm2(request.kiln.chamber) * M2;
   const levels = [...plan.levels]
     .sort((a, b) => a.topMm - b.topMm)
     .map((level): ThermalLevel => {
@@ -93,12 +94,6 @@ function postsKg(request: LoadRequest, heightsMm: readonly number[]): number {
     const foot = post.shape === "round" ? (Math.PI * post.widthMm ** 2) / 4 : post.widthMm ** 2;
     return sum + shelfMassKg(foot, heightMm);
   }, 0);
-}
-
-function planAreaMm2(chamber: Chamber): number {
-  if (chamber.shape === "round") return (Math.PI * chamber.diameterMm ** 2) / 4;
-  if (chamber.shape === "rectangle") return chamber.widthMm * chamber.lengthMm;
-  return (chamber.sides * Math.tan(Math.PI / chamber.sides) * chamber.acrossFlatsMm ** 2) / 4;
 }
 
 function roundMm(chamber: Chamber): number {

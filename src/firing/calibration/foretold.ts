@@ -1,4 +1,5 @@
 import { heatWork } from "../heat-work/heat-work.ts";
+import { LID_LIFTS_C } from "../prediction/cool-steps.ts";
 import type { Programme } from "../programme/programme.ts";
 import { fire } from "../thermal/fire.ts";
 import { kilnNetwork } from "../thermal/kiln-network.ts";
@@ -13,8 +14,6 @@ export interface Foretold {
   readonly finished: boolean;
 }
 
-const LID_C = 95;
-
 /** Fires a programme in a kiln and says what a potter wants to know of it. */
 export function foretell(setting: ThermalSetting, programme: Programme, probeHeightM: number): Foretold {
   const network = kilnNetwork(setting.kiln, setting.load);
@@ -23,7 +22,7 @@ export function foretell(setting: ThermalSetting, programme: Programme, probeHei
     probeOffsetC: setting.probeOffsetC,
     powerW: setting.kiln.powerW,
     startC: setting.kiln.roomC,
-    coolToC: LID_C - 5,
+    coolToC: LID_LIFTS_C - 5,
   });
   return foretoldOf(firing);
 }
@@ -34,9 +33,9 @@ export function foretoldOf(firing: ReturnType<typeof fire>): Foretold {
   let coolMin = minutes.at(-1) as number;
   for (let i = minutes.length - 1; i > 0; i--) {
     const here = hottest(levelC, i);
-    if (here <= LID_C) continue;
+    if (here <= LID_LIFTS_C) continue;
     const next = Math.min(i + 1, minutes.length - 1);
-    const share = next === i ? 0 : (here - LID_C) / (here - hottest(levelC, next));
+    const share = next === i ? 0 : (here - LID_LIFTS_C) / (here - hottest(levelC, next));
     coolMin = (minutes[i] as number) + share * ((minutes[next] as number) - (minutes[i] as number));
     break;
   }

@@ -58,7 +58,7 @@ export interface ElementCondition {
 }
 
 /** Elements are renewed when about a tenth of the power is gone (common practice, no source). */
-const RENEW_BELOW = 0.9;
+export const RENEW_BELOW = 0.9;
 /** Lower than new by more than meters and leads explain. */
 const TOO_LOW = 0.95;
 /** One circuit worn more than another by this much heats its part of the kiln less. */

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { programmeHours } from "../programme/ideal-curve.ts";
 import type { Programme } from "../programme/programme.ts";
-import { COOL_STEPS, type PredictInput, predict } from "./predict.ts";
+import { COOL_STEPS } from "./cool-steps.ts";
+import { type PredictInput, predict } from "./predict.ts";
 import { climbTo, levelAt, SMALL_KILN, SMALL_LOAD } from "./testing/small-kiln.ts";
 
 const input: PredictInput = { kiln: SMALL_KILN, load: SMALL_LOAD, programme: climbTo(1200, 10), probeHeightM: 0.2 };

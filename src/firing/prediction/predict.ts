@@ -5,15 +5,8 @@ import { outsideRange } from "../materials/outside-range.ts";
 import type { Programme } from "../programme/programme.ts";
 import { fire, type SimulatedFiring } from "../thermal/fire.ts";
 import { kilnNetwork, type ThermalKiln, type ThermalLoad } from "../thermal/kiln-network.ts";
+import { COOL_STEPS } from "./cool-steps.ts";
 import { troubleText } from "./trouble-text.ts";
-
-/** Temperatures a potter waits for, in °C, and what each allows. Trade pages; 50 °C common practice, no source. */
-export const COOL_STEPS = [
-  { tempC: 200, means: "Plugs may come out; the lid stays shut." },
-  { tempC: 120, means: "The lid may be cracked open." },
-  { tempC: 95, means: "The lid may be lifted." },
-  { tempC: 50, means: "Unload with bare hands." },
-] as const;
 
 /** What one level is expected to get. */
 export interface LevelPrediction {

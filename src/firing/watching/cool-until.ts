@@ -1,4 +1,4 @@
-import { COOL_STEPS } from "../prediction/predict.ts";
+import { COOL_STEPS } from "../prediction/cool-steps.ts";
 import type { SimulatedFiring } from "../thermal/fire.ts";
 
 /** The coolest that a potter waits for, °C. */

@@ -1,10 +1,9 @@
+import { LID_LIFTS_C } from "../../firing/prediction/cool-steps.ts";
 import type { WatchState } from "../../firing/watching/watch-firing.ts";
 import type { Noticed } from "../notices/firing-notices.ts";
 
 /** So long before a cone goes down she is told to look: it bends through its last half in about that time. Common practice, no source. */
 const CONE_AHEAD_MIN = 30;
-/** The lid may be lifted under this. Trade pages (src/firing/prediction/predict.ts, COOL_STEPS). */
-const OPEN_UNDER_C = 95;
 
 export const LOOK_KINDS = ["cone due", "may be opened"] as const;
 type LookKind = (typeof LOOK_KINDS)[number];
@@ -29,13 +28,13 @@ export function lookTimes({ outlook, place, tempC }: WatchState, nowMin: number)
       message: `Cone ${cone.cone} is expected to go down in about ${Math.max(1, Math.round(toGoMin))} min (give or take ${spread}). Look at the cones now, with eye protection, and be at the kiln when its programme ends.`,
     });
   }
-  const open = outlook?.cool.find((step) => step.tempC === OPEN_UNDER_C);
+  const open = outlook?.cool.find((step) => step.tempC === LID_LIFTS_C);
   if (open && place?.doing === "over" && tempC !== null) {
     times.push({
       kind: "may be opened",
       // By the reading too: what was foretold may be early.
-      isNow: open.at !== null && open.at.atMin <= nowMin && tempC <= OPEN_UNDER_C,
-      message: `It reads ${Math.round(tempC)} °C, and by now its ware should be under ${OPEN_UNDER_C} °C: the lid may be lifted. Your kiln's own manual comes first; what is inside is still hot.`,
+      isNow: open.at !== null && open.at.atMin <= nowMin && tempC <= LID_LIFTS_C,
+      message: `It reads ${Math.round(tempC)} °C, and by now its ware should be under ${LID_LIFTS_C} °C: the lid may be lifted. Your kiln's own manual comes first; what is inside is still hot.`,
     });
   }
   return times;

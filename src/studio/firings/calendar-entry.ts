@@ -1,9 +1,9 @@
 import ical, { ICalCalendarMethod, ICalEventTransparency } from "ical-generator";
+import { LID_LIFTS_C } from "../../firing/prediction/cool-steps.ts";
 import { BadInput } from "../../measures/bad-input.ts";
 import { CAUTIONS_FIRST } from "../../sheets/cautions.ts";
 import { FIRINGS, type FiringRecord } from "../records/firing-record.ts";
 import { recordPath } from "../records/refusals.ts";
-import { OPEN_UNDER_C } from "./open-under.ts";
 import { withoutRandomIds } from "./without-random-ids.ts";
 
 const HOUR_MS = 3_600_000;
@@ -56,13 +56,13 @@ export function calendarMoments(firing: FiringRecord): CalendarMoment[] {
       words: "See that it has shut off. Stay until it has: Wareboard never switches a kiln.",
     },
   ];
-  const cooling = foretold.coolHours[String(OPEN_UNDER_C)] ?? null;
+  const cooling = foretold.coolHours[String(LID_LIFTS_C)] ?? null;
   if (cooling !== null) {
     const openMs = shutOffMs + cooling * HOUR_MS;
     moments.push({
       ...{ what: "open", startsAt: iso(openMs), endsAt: iso(openMs + HOUR_MS) },
       title: `May be opened at the earliest: ${firing.name}`,
-      words: `Foretold to be under ${OPEN_UNDER_C} °C; the probe decides, not the clock. Unload at 50 °C or less.`,
+      words: `Foretold to be under ${LID_LIFTS_C} °C; the probe decides, not the clock. Unload at 50 °C or less.`,
     });
   }
   return moments;

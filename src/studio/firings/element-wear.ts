@@ -1,8 +1,6 @@
+import { RENEW_BELOW } from "../../firing/elements/element-condition.ts";
 import type { FiringRecord } from "../records/firing-record.ts";
 import type { UpkeepRecord } from "../records/upkeep-record.ts";
-
-/** Elements are renewed when about a tenth of the power is gone (src/firing/elements/element-condition.ts). */
-const USUAL_POWER_LEFT = 0.9;
 
 /** One measuring of the elements. */
 export interface WearPoint {
@@ -96,7 +94,7 @@ export function elementWear(
 function limitOf(limitShare: number | undefined): ElementWear["limit"] {
   if (limitShare === undefined) {
     return {
-      rise: 1 / USUAL_POWER_LEFT - 1,
+      rise: 1 / RENEW_BELOW - 1,
       reason: "Elements are usually renewed when a tenth of the power is gone.",
       source: "common practice, no source",
     };

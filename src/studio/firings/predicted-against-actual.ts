@@ -1,10 +1,10 @@
 import { equivalentC } from "../../firing/heat-work/ladder-position.ts";
+import { LID_LIFTS_C } from "../../firing/prediction/cool-steps.ts";
 import type { ForetoldRecord } from "../records/firing-parts.ts";
 import type { FiringRecord } from "../records/firing-record.ts";
 import type { ReadingSeries } from "../records/reading.ts";
 import { controllingSeries, meteredKWh } from "./firing-evidence.ts";
 import { levelHeats } from "./level-heat.ts";
-import { OPEN_UNDER_C } from "./open-under.ts";
 
 const HOUR_MS = 3_600_000;
 
@@ -86,7 +86,7 @@ const peakOf = ({ readings }: ReadingSeries): number =>
 
 function coolHours(series: ReadingSeries | null, shutOffAt: string | undefined): number | null {
   if (series === null || shutOffAt === undefined) return null;
-  const cool = series.readings.find(({ at, tempC }) => at > shutOffAt && tempC <= OPEN_UNDER_C);
+  const cool = series.readings.find(({ at, tempC }) => at > shutOffAt && tempC <= LID_LIFTS_C);
   return cool ? (Date.parse(cool.at) - Date.parse(shutOffAt)) / HOUR_MS : null;
 }
 
@@ -95,10 +95,10 @@ function coolHours(series: ReadingSeries | null, shutOffAt: string | undefined):
  * nobody reads the temperature.
  */
 function foretoldCoolHours({ curve, hours }: ForetoldRecord): number | null {
-  const after = curve.findIndex(([minute, tempC]) => minute > hours * 60 && tempC <= OPEN_UNDER_C);
+  const after = curve.findIndex(([minute, tempC]) => minute > hours * 60 && tempC <= LID_LIFTS_C);
   const [cool, hot] = [curve[after], curve[after - 1]];
   if (!cool || !hot) return null;
-  const share = hot[1] > cool[1] ? (hot[1] - OPEN_UNDER_C) / (hot[1] - cool[1]) : 1;
+  const share = hot[1] > cool[1] ? (hot[1] - LID_LIFTS_C) / (hot[1] - cool[1]) : 1;
   return (hot[0] + share * (cool[0] - hot[0])) / 60 - hours;
 }
 

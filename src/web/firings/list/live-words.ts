@@ -1,3 +1,4 @@
+import { LID_LIFTS_C } from "../../../firing/prediction/cool-steps.ts";
 import { formatTemperature, type TemperatureUnits } from "../../../measures/temperature.ts";
 import type { FiringWatch } from "../../../studio/api/watch-contract.ts";
 import type { FiringRecord } from "../../../studio/records/firing-record.ts";
@@ -26,7 +27,7 @@ export function liveWords(
   const outlook = watch?.outlook;
   const temperature = watch?.latest ? [formatTemperature(watch.latest.tempC, units)] : [];
   if (state === "cooling") {
-    const lid = outlook?.cool.find(({ tempC }) => tempC === LID_C)?.when;
+    const lid = outlook?.cool.find(({ tempC }) => tempC === LID_LIFTS_C)?.when;
     return [
       `Cooling${shutOffAt === undefined ? "" : ` for ${hoursSince(shutOffAt)}`}`,
       ...temperature,
@@ -42,6 +43,3 @@ export function liveWords(
     ...(shutOffMin === undefined ? [] : [`shuts off about ${clock(shutOffMin)}`]),
   ];
 }
-
-/** The lid may be lifted under this (COOL_STEPS of src/firing/prediction/predict.ts). */
-const LID_C = 95;

@@ -1,12 +1,12 @@
 import { useId, useMemo } from "react";
 import type { Programme } from "../../../firing/programme/programme.ts";
 import { formatTemperature } from "../../../measures/temperature.ts";
+import { openAfterHoursOf } from "../../../studio/firing-start.ts";
 import type { ForetoldRecord } from "../../../studio/records/firing-parts.ts";
 import { Button, Sign, Spinner } from "../../parts/index.ts";
 import { useSettings, useWaitingCount } from "../../studio/hooks.ts";
 import { FiringChart } from "../chart/FiringChart.tsx";
 import type { Foretelling } from "../foretelling/use-foretelling.ts";
-import { openAfterHours } from "../start/start-choices.ts";
 import { hoursLong, kWhWords } from "../words/figures.ts";
 import { apartC, expectedChart, isOtherThan, levelCone, offsetWords } from "./expect-words.ts";
 import styles from "./Preparing.module.css";
@@ -41,7 +41,7 @@ export function ExpectPart({ programme, startAt, telling, kept, onKeepAnew }: Ex
   }
   const { prediction, cone, assumed } = foretold;
   const apart = apartC(prediction);
-  const openAfter = openAfterHours(prediction);
+  const openAfter = openAfterHoursOf(prediction);
   return (
     <section className={isBusy ? `${styles.part} ${styles.busy}` : styles.part} aria-labelledby={id} aria-busy={isBusy}>
       <h2 id={id}>What to expect</h2>

@@ -1,8 +1,7 @@
-import { CONES, type ConeName, conePlace, isCone } from "../../../firing/cones/cone.ts";
+import { CONES, type ConeName, conePlace } from "../../../firing/cones/cone.ts";
+import { coneOrNull } from "../../../firing/cones/cone-or-null.ts";
 import type { FiringKind } from "../../../firing/cones/firing-kind.ts";
-import { parseCone } from "../../../firing/cones/parse-cone.ts";
 import type { ProgrammeWish } from "../../../firing/programme/write-programme.ts";
-import { BadInput } from "../../../measures/bad-input.ts";
 import type { LoadRecord } from "../../../studio/records/load-record.ts";
 import type { WareRecord } from "../../../studio/records/ware-record.ts";
 import { loadFacts } from "../../loads/list/load-facts.ts";
@@ -26,16 +25,6 @@ const USUAL_CONE: Readonly<Record<FiringKind, ConeName>> = {
 export function usualWish(load: LoadRecord, ware: readonly WareRecord[]): WrittenWish {
   const { kinds, cones } = loadFacts(load, ware);
   const kind = kinds[0] ?? "glaze";
-  const asked = cones.flatMap(coneOf).sort((a, b) => conePlace(a) - conePlace(b));
+  const asked = cones.flatMap((text) => coneOrNull(text) ?? []).sort((a, b) => conePlace(a) - conePlace(b));
   return { cone: asked[0] ?? USUAL_CONE[kind], kind, pace: "medium" };
-}
-
-function coneOf(text: string): ConeName[] {
-  if (isCone(text)) return [text];
-  try {
-    return [parseCone(text)];
-  } catch (error) {
-    if (error instanceof BadInput) return [];
-    throw error;
-  }
 }

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import type { Tariff } from "../../../firing/tariff/tariff.ts";
+import { openAfterHoursOf } from "../../../studio/firing-start.ts";
 import { prediction } from "../testing/example-firing.ts";
-import { openAfterHours, startFor } from "./start-choices.ts";
+import { startFor } from "./start-choices.ts";
 
 const now = "2026-11-25T12:00:00.000Z";
 const flat: Tariff = { format: "tariff/1", name: "t", timeZone: "UTC", pricePerKWh: 0.3 };
@@ -12,8 +13,8 @@ const facts = (tariff: Tariff | null, lidHours: number | null = 10) => ({
 
 describe("when to switch it on", () => {
   test("the lid waits for the firing and the cooling after it", () => {
-    expect(openAfterHours(prediction(10))).toBe(20);
-    expect(openAfterHours(prediction(null))).toBeNull();
+    expect(openAfterHoursOf(prediction(10))).toBe(20);
+    expect(openAfterHoursOf(prediction(null))).toBeNull();
   });
 
   test("at a time: what comes of it, with its cost", () => {

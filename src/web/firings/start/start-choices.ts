@@ -2,6 +2,7 @@ import type { Prediction } from "../../../firing/prediction/predict.ts";
 import { bestStart } from "../../../firing/tariff/best-start.ts";
 import { firingCost } from "../../../firing/tariff/firing-cost.ts";
 import type { Tariff } from "../../../firing/tariff/tariff.ts";
+import { openAfterHoursOf } from "../../../studio/firing-start.ts";
 
 /** When she would like it to go on. Moments in UTC. */
 export type StartWish =
@@ -36,17 +37,9 @@ export type StartAnswer =
   | ({ readonly kind: "found" } & StartPlan)
   | { readonly kind: "none"; readonly reason: string; readonly earliestOpenAt: string | null };
 
-/** A lid may be lifted under this (COOL_STEPS of src/firing/prediction/predict.ts). */
-const LID_C = 95;
 const MINUTE_MS = 60_000;
 const HOUR_MS = 3_600_000;
 const STEP_MIN = 15;
-
-/** Hours from the start until the lid may be lifted; null where it takes over a week. */
-export function openAfterHours({ hours, coolHours }: Pick<Prediction, "hours" | "coolHours">): number | null {
-  const cooling = coolHours[String(LID_C)] ?? null;
-  return cooling === null ? null : hours + cooling;
-}
 
 /**
  * Finds the start that does what she wishes. Without a tariff, "open by" is the latest start that keeps it: the kiln
@@ -58,7 +51,7 @@ export function startFor(wish: StartWish, facts: StartFacts): StartAnswer {
   const { prediction, tariff, now } = facts;
   if (wish.kind === "ready") return { kind: "found", ...planAt(null, facts) };
   if (wish.kind === "at") return { kind: "found", ...planAt(wish.at, facts) };
-  const after = openAfterHours(prediction);
+  const after = openAfterHoursOf(prediction);
   const none = (reason: string): StartAnswer => ({
     kind: "none",
     reason,
@@ -95,7 +88,7 @@ function cheapest(earliest: string, latest: string, facts: StartFacts): StartAns
 }
 
 function planAt(startAt: string | null, { prediction, tariff }: StartFacts): StartPlan {
-  const after = openAfterHours(prediction);
+  const after = openAfterHoursOf(prediction);
   // At the same price all day any start tells the cost; by slots only the start itself does.
   const isFlat = tariff !== null && (tariff.slots ?? []).length === 0 && tariff.demand === undefined;
   const reckonedAt = startAt ?? (isFlat ? "2000-01-01T00:00:00.000Z" : null);

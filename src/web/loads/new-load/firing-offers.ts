@@ -1,7 +1,7 @@
 import { type ConeName, conePlace } from "../../../firing/cones/cone.ts";
+import { coneOrNull } from "../../../firing/cones/cone-or-null.ts";
 import { coneRange } from "../../../firing/cones/cone-range.ts";
 import type { FiringKind } from "../../../firing/cones/firing-kind.ts";
-import { parseCone } from "../../../firing/cones/parse-cone.ts";
 import { canShareFiring, type FiringNeed, whyNotAt } from "../../../firing/cones/share-firing.ts";
 import { promisedPieces, waitingOf } from "../../../studio/queries/promised.ts";
 import type { ClayBodyRecord, GlazeRecord } from "../../../studio/records/clay-and-glaze-records.ts";
@@ -82,14 +82,7 @@ export function offerFor(offers: readonly FiringOffer[], chosen: ReadonlySet<str
 }
 
 /** The cone written on a batch; null where none is. */
-export function coneOf({ ware }: WareRecord): ConeName | null {
-  if (!ware.cone?.trim()) return null;
-  try {
-    return parseCone(ware.cone);
-  } catch {
-    return null;
-  }
-}
+export const coneOf = ({ ware }: WareRecord): ConeName | null => coneOrNull(ware.cone);
 
 function needOf(
   batch: WareRecord,

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { LID_LIFTS_C } from "../../../firing/prediction/cool-steps.ts";
 import { formatTemperature, parseTemperatureC } from "../../../measures/temperature.ts";
 import type { FiringRecord } from "../../../studio/records/firing-record.ts";
 import { MomentField } from "../../firings/start/MomentField.tsx";
@@ -117,18 +118,15 @@ export function OpeningPart({ firing, onKept }: { readonly firing: FiringRecord;
 /** When it was foretold to be cool enough, where that is known. */
 function SafeOpening({ firing }: { readonly firing: FiringRecord }) {
   const { shutOffAt, foretold, state } = firing;
-  const hours = foretold?.coolHours[LID_C] ?? null;
+  const hours = foretold?.coolHours[LID_LIFTS_C] ?? null;
   if (state !== "cooling" || shutOffAt === undefined || hours === null) return null;
   const at = dayClockWords(shutOffAt, hours * 60);
   return (
     <p>
-      Foretold to be below {LID_C} °C at the probe on {at}. Measure before you lift the lid.
+      Foretold to be below {LID_LIFTS_C} °C at the probe on {at}. Measure before you lift the lid.
     </p>
   );
 }
-
-/** The step of cooling at which a lid may be lifted (COOL_STEPS of src/firing/prediction/predict.ts). */
-const LID_C = "95";
 
 function readTemperature(text: string, units: "C" | "F"): { celsius: number | null; problem?: string } {
   if (text.trim() === "") return { celsius: null };

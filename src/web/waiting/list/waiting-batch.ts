@@ -1,5 +1,5 @@
 import type { ConeName } from "../../../firing/cones/cone.ts";
-import { isCone } from "../../../firing/cones/cone.ts";
+import { coneOrNull } from "../../../firing/cones/cone-or-null.ts";
 import type { FiringKind } from "../../../firing/cones/firing-kind.ts";
 import type { PromisedTo } from "../../../studio/queries/promised.ts";
 import type { ClayBodyRecord, GlazeRecord } from "../../../studio/records/clay-and-glaze-records.ts";
@@ -37,7 +37,7 @@ export function waitingBatches(ware: readonly WareRecord[], setting: WaitingSett
   return ware.map((record) => {
     const glaze = (record.glazeId && glazes.get(record.glazeId)) || record.ware.glaze || "";
     const clayBody = (record.clayBodyId && bodies.get(record.clayBodyId)) || "";
-    const cone = record.ware.cone && isCone(record.ware.cone) ? record.ware.cone : null;
+    const cone = coneOrNull(record.ware.cone);
     return {
       record,
       cone,
