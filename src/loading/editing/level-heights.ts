@@ -3,6 +3,7 @@ import type { PostInPlace } from "../checker/posts-in-place.ts";
 import { sceneOf } from "../checker/scene.ts";
 import type { LoadPlan } from "../load-plan.ts";
 import type { LoadRequest } from "../load-request.ts";
+import { postKinds, stackHeights } from "../planner/post-stacks.ts";
 
 /** Posts that stand one on another, lowest first, and how high they reach. */
 export interface PostStack {
@@ -10,26 +11,23 @@ export interface PostStack {
   readonly totalMm: number;
 }
 
-const SAME_MM = 0.01;
 const POSTS_A_SHELF = 3;
 
 /**
  * The stacks of one or two posts of which three can be made from a stock, lowest first; of those that reach the same
- * height, the one of fewer posts, the taller one beneath.
+ * height, the first that the planner too would take.
  */
 export function stacksOf(posts: readonly Post[]): PostStack[] {
-  const counts = new Map<number, number>();
-  for (const { heightMm, count } of posts) counts.set(heightMm, (counts.get(heightMm) ?? 0) + count);
-  const heights = [...counts].filter(([, count]) => count >= POSTS_A_SHELF).map(([height]) => height);
-  const stacks: PostStack[] = heights.map((height) => ({ heightsMm: [height], totalMm: height }));
-  for (const low of heights) {
-    for (const high of heights) {
-      if (high > low || (high === low && (counts.get(low) ?? 0) < 2 * POSTS_A_SHELF)) continue;
-      stacks.push({ heightsMm: [low, high], totalMm: low + high });
-    }
-  }
-  stacks.sort((a, b) => a.totalMm - b.totalMm || a.heightsMm.length - b.heightsMm.length);
-  return stacks.filter((stack, i) => i === 0 || stack.totalMm - (stacks[i - 1] as PostStack).totalMm > SAME_MM);
+  const kinds = postKinds(posts);
+  const thrice = (parts: readonly number[]): boolean =>
+    parts.every((part) => {
+      const used = parts.filter((each) => each === part).length;
+      return (kinds[part]?.count ?? 0) >= POSTS_A_SHELF * used;
+    });
+  return stackHeights(kinds).flatMap(({ totalMm, ways }): PostStack[] => {
+    const way = ways.find(({ parts }) => thrice(parts));
+    return way ? [{ heightsMm: way.parts.map((part) => kinds[part]?.heightMm ?? 0), totalMm }] : [];
+  });
 }
 
 /** The stock less what the other levels of a plan use. */
