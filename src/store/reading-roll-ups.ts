@@ -4,14 +4,9 @@ import { type KeptRollUp, ROLL_UP_PERIODS, type RollUpPeriod, rollUp, startOf } 
 import type { ReadingSpan } from "../studio/records/store.ts";
 import type { Database } from "./database.ts";
 import { inParts } from "./in-parts.ts";
+import { type ProbeOfFiring, readingsWithin } from "./readings-within.ts";
 
 // How roll-ups are kept up is decided in docs/decisions/0012-readings.md.
-
-/** One probe of one firing. */
-export interface ProbeOfFiring {
-  readonly firingId: string;
-  readonly probe: string;
-}
 
 const TABLE = "readingRollUps";
 const COLUMNS = 12;
@@ -42,7 +37,7 @@ export async function addToRollUps(database: Database, probe: ProbeOfFiring, fre
 export async function rollUpAgain(database: Database, probe: ProbeOfFiring, moments: readonly string[]): Promise<void> {
   for (const period of ROLL_UP_PERIODS) {
     for (const start of new Set(moments.map((at) => startOf(period, at)))) {
-      const readings = await readingsFrom(database, probe, start, endOf(period, start));
+      const readings = await readingsWithin(database, probe, { from: start, to: endOf(period, start) });
       await database
         .deleteFrom(TABLE)
         .where("firingId", "=", probe.firingId)
@@ -57,7 +52,7 @@ export async function rollUpAgain(database: Database, probe: ProbeOfFiring, mome
 
 /** Gathers everything a probe has read: for readings from before there were roll-ups. */
 export async function rollUpAll(database: Database, probe: ProbeOfFiring): Promise<void> {
-  await addToRollUps(database, probe, await readingsFrom(database, probe, "", "~"));
+  await addToRollUps(database, probe, await readingsWithin(database, probe, {}));
 }
 
 /** The minutes or hours of a firing within a span, by probe; none where nothing was rolled up. */
@@ -117,23 +112,6 @@ const merged = {
   lastC: where("lastC", "lastAt", false),
   lastAt: where("lastAt", "lastAt", false),
 };
-
-async function readingsFrom(
-  database: Database,
-  { firingId, probe }: ProbeOfFiring,
-  from: string,
-  to: string,
-): Promise<Reading[]> {
-  const rows = await database
-    .selectFrom("readings")
-    .select(["at", "tempC"])
-    .where("firingId", "=", firingId)
-    .where("probe", "=", probe)
-    .where("at", ">=", from)
-    .where("at", "<", to)
-    .execute();
-  return rows as unknown as Reading[];
-}
 
 const LASTS_MS: Readonly<Record<RollUpPeriod, number>> = { minute: 60_000, hour: 3_600_000 };
 const endOf = (period: RollUpPeriod, start: string): string =>

@@ -5,7 +5,8 @@ import { rollUp, shownRollUp } from "../studio/records/roll-up.ts";
 import type { ReadingSet, ReadingSpan } from "../studio/records/store.ts";
 import type { Database } from "./database.ts";
 import { inParts } from "./in-parts.ts";
-import { addToRollUps, isRolledUp, type ProbeOfFiring, rollUpAgain, rollUpAll, rollUpsOf } from "./reading-roll-ups.ts";
+import { addToRollUps, isRolledUp, rollUpAgain, rollUpAll, rollUpsOf } from "./reading-roll-ups.ts";
+import { type ProbeOfFiring, readingsWithin } from "./readings-within.ts";
 
 const COLUMNS = 4;
 
@@ -114,22 +115,4 @@ async function probesOf(database: Database, firingId: string): Promise<string[]>
     if (next === undefined) return probes;
     probes.push(next.probe as string);
   }
-}
-
-async function readingsWithin(
-  database: Database,
-  { firingId, probe }: ProbeOfFiring,
-  { from = "", to = "~", most = Number.MAX_SAFE_INTEGER }: ReadingSpan,
-): Promise<Reading[]> {
-  const rows = await database
-    .selectFrom("readings")
-    .select(["at", "tempC"])
-    .where("firingId", "=", firingId)
-    .where("probe", "=", probe)
-    .where("at", ">=", from)
-    .where("at", "<", to)
-    .orderBy("at")
-    .limit(most)
-    .execute();
-  return rows as unknown as Reading[];
 }

@@ -1,17 +1,15 @@
-import { type ChildProcess, spawn } from "node:child_process";
+import type { ChildProcess } from "node:child_process";
 import { once } from "node:events";
 import { mkdirSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { afterAll, expect, test } from "vitest";
 import type { ShownReadings } from "../../studio/api/readings-contract.ts";
 import type { FiringWatch } from "../../studio/api/watch-contract.ts";
 import type { FiringRecord } from "../../studio/records/firing-record.ts";
 import { runCommand } from "../testing/run-command.ts";
-import { startServer } from "../testing/run-server.ts";
+import { startCommand, startServer } from "../testing/run-server.ts";
 
-const COMMAND = fileURLToPath(new URL("../../../bin/wareboard.mjs", import.meta.url));
 const here = mkdtempSync(join(tmpdir(), "wareboard-rehearse-test-"));
 afterAll(() => rmSync(here, { recursive: true, force: true }));
 
@@ -26,24 +24,12 @@ interface Rehearsal {
 async function rehearsal(name: string, ...more: string[]): Promise<Rehearsal> {
   const scratch = join(here, name);
   mkdirSync(scratch);
-  const words = [COMMAND, "rehearse", "--json", "--no-open", "--port", "0", ...more];
-  const child = spawn(process.execPath, words, {
-    stdio: ["ignore", "pipe", "pipe"],
-    env: { ...process.env, TMPDIR: scratch },
+  const words = ["rehearse", "--json", "--no-open", "--port", "0", ...more];
+  const { child, said } = await startCommand<{ address: string; firingId: string }>(words, {
+    ...process.env,
+    TMPDIR: scratch,
   });
-  let complaint = "";
-  child.stderr.on("data", (data) => {
-    complaint += data;
-  });
-  const line = await new Promise<string>((resolve, reject) => {
-    let said = "";
-    child.stdout.on("data", (data) => {
-      said += data;
-      if (said.includes("\n")) resolve(said);
-    });
-    child.once("exit", () => reject(new Error(complaint)));
-  });
-  const { address, firingId } = JSON.parse(line) as { address: string; firingId: string };
+  const { address, firingId } = said;
   return { api: `${new URL(address).origin}/api`, firingId, child, scratch };
 }
 

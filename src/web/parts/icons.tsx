@@ -25,7 +25,8 @@ const drawing =
     </svg>
   );
 
-const path = (d: string) => drawing(<path d={d} />);
+/** A drawing of one line, for a screen's own icons too. */
+export const path = (d: string) => drawing(<path d={d} />);
 
 /** Pots waiting on a ware board. */
 export const WaitingIcon = path(
