@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { conePlace } from "../cones/cone.ts";
+import { conePlace, ladderOf } from "../cones/cone.ts";
 import { workOf } from "../heat-work/questions.ts";
 import { adviceOf } from "./advice-of.ts";
 import { aimAdvice, holdAdvice } from "./cone-advice.ts";
@@ -32,6 +32,16 @@ test("a peak that is far too high is lowered, and one that is right is left alon
     programme: null,
     sentence: expect.stringMatching(/cone 6 falls/),
   });
+});
+
+test("a peak is never lowered for the probe's sake while a level still lacks its cone", () => {
+  // All the power at the lid: the probe in the middle has its cone with much to spare, the level at the floor has not.
+  const input = inputTo(1240, { kiln: { ...SMALL_KILN, bandShares: [0.25, 1, 1.75] } });
+  const before = predict(input);
+  expect(Math.min(...before.levels.map(({ ladder }) => ladder))).toBeLessThan(ladderOf("6"));
+  const advice = aimAdvice(input, before, "6");
+  expect(advice.sentence).toMatch(/At the probe cone 6 falls with \d+ °C of heat work to spare\.$/);
+  expect(advice.programme).toBeNull();
 });
 
 test("a kiln without the power is told so, not sent higher", () => {

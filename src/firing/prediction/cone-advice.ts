@@ -1,5 +1,5 @@
 import { BadInput } from "../../measures/bad-input.ts";
-import { type ConeName, conePlace } from "../cones/cone.ts";
+import { type ConeName, conePlace, ladderOf } from "../cones/cone.ts";
 import { DOWN_AT, degreesBeyond } from "../heat-work/ladder-position.ts";
 import { workOf } from "../heat-work/questions.ts";
 import { aimedAt } from "../programme/aim-programme.ts";
@@ -21,7 +21,8 @@ const LONGEST_HOLD_MIN = 240;
 const ROUNDS = 6;
 
 /**
- * Whether a programme lays its cone down at the probe, on this kiln's own curve with this load, and the peak that would.
+ * Whether a programme lays its cone down at the probe, on this kiln's own curve with this load, and the peak that would. A
+ * lower peak is never advised while a level still lacks the cone: it would take still more from its ware.
  *
  * @param before the prediction of the same input
  */
@@ -29,7 +30,8 @@ export function aimAdvice(input: PredictInput, before: Prediction, cone: ConeNam
   const work = workAt(before, cone);
   const beyondC = degreesBeyond(cone, work);
   const down = work >= DOWN_AT;
-  if (down && beyondC < TO_SPARE_C) {
+  const lacking = before.levels.some(({ ladder }) => ladder < ladderOf(cone));
+  if (down && (beyondC < TO_SPARE_C || lacking)) {
     return { kind: "aim", sentence: `At the probe cone ${cone} falls${spare(beyondC)}.`, programme: null };
   }
   const peakC = peakOf(input.programme);

@@ -44,6 +44,8 @@ export interface ProgrammeCheck {
   readonly clay?: ClayName | undefined;
   /** What the kiln makes of the programme; an ideal kiln where left out. */
   readonly simulate?: ((programme: Programme) => Curve) | undefined;
+  /** The hottest the probe reads, °C, where the curve is the ware's: the kiln gets to its targets by its probe. */
+  readonly probePeakC?: number | undefined;
 }
 
 export interface CheckedProgramme {
@@ -72,7 +74,7 @@ export function checkProgramme(programme: Programme, check: ProgrammeCheck = {})
   const reached = heatWork(curve);
   const findings = [
     ...coneFindings(programme, check, reached),
-    ...kilnFindings(programme, reached),
+    ...kilnFindings(programme, check.probePeakC ?? reached.peakC),
     ...limitFindings(programme, check),
     ...bandFindings(programme, check, curve),
     ...stressFindings(check, curve),
@@ -101,11 +103,11 @@ function coneFindings(programme: Programme, check: ProgrammeCheck, reached: Heat
   return [];
 }
 
-function kilnFindings(programme: Programme, reached: HeatWork): ProgrammeFinding[] {
+function kilnFindings(programme: Programme, reachedC: number): ProgrammeFinding[] {
   const segment = peakSegment(programme);
   const targetC = programme.segments[segment]?.targetC ?? 0;
-  if (reached.peakC >= targetC - NOT_FOLLOWED_C) return [];
-  const message = `The kiln gets to ${Math.round(reached.peakC)} °C, not to ${targetC}: it lacks the power, or the time.`;
+  if (reachedC >= targetC - NOT_FOLLOWED_C) return [];
+  const message = `The kiln gets to ${Math.round(reachedC)} °C, not to ${targetC}: it lacks the power, or the time.`;
   return [{ code: "peak-not-reached", gravity: "fault", segment, message }];
 }
 

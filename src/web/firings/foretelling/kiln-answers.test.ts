@@ -48,7 +48,9 @@ test("advice never takes heat from ware that lacks it, for the probe's sake", ()
   expect(prediction.probe.ladder).toBeGreaterThan(ladderOf("6"));
   expect(prediction.levels[0]?.ladder).toBeLessThan(ladderOf("6"));
   const lower = /a peak of \d+ °C instead of \d+ is enough/;
-  expect(foretell(full.request, full.plan, hotter, { roomC: 20 }).advice.some((each) => lower.test(each))).toBe(true);
+  // On the command line and the sheet as on the screen.
+  const foretold = foretell(full.request, full.plan, hotter, { roomC: 20 });
+  expect(foretold.advice.filter((each) => lower.test(each))).toEqual([]);
   const advice = answerKiln({ kind: "advise", kiln: full, programme: hotter });
   expect(advice.length).toBeGreaterThan(0);
   expect(advice.filter((each) => lower.test(each))).toEqual([]);

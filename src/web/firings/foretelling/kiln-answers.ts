@@ -1,6 +1,7 @@
-import { type ConeName, ladderOf } from "../../../firing/cones/cone.ts";
-import { type Advice, adviceOf } from "../../../firing/prediction/advice-of.ts";
+import type { ConeName } from "../../../firing/cones/cone.ts";
+import { adviceOf } from "../../../firing/prediction/advice-of.ts";
 import { type Prediction, predict } from "../../../firing/prediction/predict.ts";
+import { wareCurve } from "../../../firing/prediction/ware-curve.ts";
 import { checkProgramme, type ProgrammeFinding } from "../../../firing/programme/check-programme.ts";
 import type { Programme } from "../../../firing/programme/programme.ts";
 import {
@@ -63,33 +64,18 @@ export function answerKiln(question: KilnQuestion): KilnAnswers[KilnQuestion["ki
     const findings = findingsIn(planned, programme, prediction, cone);
     return { prediction, cone: cone ?? null, assumed: planned.assumed, findings };
   }
-  const advice = adviceOf(input, prediction, cone, mayTrade(kiln.request, kiln.plan));
-  const isWellMeant = ({ kind, input: tried }: Advice): boolean =>
-    kind !== "aim" || tried === null || !wouldStarve(prediction, cone);
-  return advice.filter(isWellMeant).map(({ sentence }) => sentence);
+  return adviceOf(input, prediction, cone, mayTrade(kiln.request, kiln.plan)).map(({ sentence }) => sentence);
 }
 
 /** Cones and rates are the ware's; whether the kiln gets to its targets is the probe's, for the programme steers by it. */
 function findingsIn(
-  planned: PlannedFiring,
+  { setting }: PlannedFiring,
   programme: Programme,
-  { firing }: Prediction,
+  { firing, peakC }: Prediction,
   cone: ConeName | undefined,
-): ProgrammeFinding[] {
-  const atWare = checkProgramme(programme, { cone, simulate: wareCurves(planned) }).findings;
-  const probe = { minutes: firing.minutes, tempC: firing.probeC };
-  const atProbe = checkProgramme(programme, { cone, simulate: () => probe }).findings;
-  return [
-    ...atWare.filter(({ code }) => code !== "peak-not-reached"),
-    ...atProbe.filter(({ code }) => code === "peak-not-reached"),
-  ];
-}
-
-/** The probe has its cone and a level has not: a lower peak for the probe's sake would take still more from the ware. */
-function wouldStarve({ levels, probe }: Prediction, cone: ConeName | undefined): boolean {
-  if (cone === undefined) return false;
-  const wanted = ladderOf(cone);
-  return probe.ladder >= wanted && levels.some(({ ladder }) => ladder < wanted);
+): readonly ProgrammeFinding[] {
+  const simulate = () => wareCurve(firing, setting.load);
+  return checkProgramme(programme, { cone, simulate, probePeakC: peakC }).findings;
 }
 
 /** Aimed with the ware as it stands in this kiln; with a kiln that follows any climb where there is no load. */
