@@ -1,15 +1,13 @@
 import { NOISE } from "../calibration/evidence.ts";
+import { LivedKiln } from "../calibration/lived-kiln.ts";
 import type { ThermalSetting } from "../calibration/parameters.ts";
 import { type FireOptions, fire, type SimulatedFiring } from "../thermal/fire.ts";
-import { type Demand, HeatSolver } from "../thermal/heat-solver.ts";
-import { type KilnNetwork, kilnNetwork } from "../thermal/kiln-network.ts";
+import { HeatSolver } from "../thermal/heat-solver.ts";
 import { COOLEST_C } from "./cool-until.ts";
 import type { LiveStep } from "./live-steps.ts";
 import type { Segments } from "./programme-follower.ts";
 
-/** The same as in a replay (calibration/replay.ts and compare.ts), lived step by step. */
-const FIRST_STAGE = 1 - Math.SQRT1_2;
-const RETURN_MIN = 60;
+/** The same as where a replay is compared (calibration/compare.ts). */
 const STEERED_SLACK_C = 2 * NOISE.tempC;
 const OF_LATE_MIN = 20;
 /** This much above its room a cooling kiln's model has its whole error; never less than a share, for the thermometer's own. */
@@ -28,73 +26,45 @@ export class LiveKiln {
   /** The hottest of probe and ware. */
   readonly hottestC: number[];
   private readonly setting: ThermalSetting;
-  private readonly network: KilnNetwork;
-  private readonly solver: HeatSolver;
+  private readonly kiln: LivedKiln;
   private readonly onward: HeatSolver;
-  private readonly zone: number;
-  private readonly surfaces: readonly number[];
-  private readonly demand: Demand;
-  private apart = 0;
   private before = 0;
   private last: LiveStep;
 
   constructor(setting: ThermalSetting, probeHeightM: number, start: LiveStep) {
     this.setting = setting;
-    this.network = kilnNetwork(setting.kiln, setting.load);
-    this.zone = this.network.zoneAt(probeHeightM);
-    const startC = start.tempC - setting.probeOffsetC;
-    this.solver = new HeatSolver(this.network.network, startC);
-    this.onward = new HeatSolver(this.network.network, startC);
-    this.surfaces = this.network.levelColumns.map((column) => this.solver.flat.start[column] as number);
-    this.demand = {
-      zone: this.zone,
-      steer: true,
-      wantedC: new Float64Array(2),
-      watts: 0,
-      mostWatts: setting.kiln.powerW,
-    };
+    this.kiln = new LivedKiln(setting, probeHeightM, start.tempC);
+    this.onward = new HeatSolver(this.kiln.network.network, start.tempC - setting.probeOffsetC);
     this.last = start;
     this.minutes = [start.minute];
-    this.levelC = this.surfaces.map((node) => [this.solver.tempC[node] as number]);
+    this.levelC = this.kiln.surfaces.map((_, level) => [this.kiln.levelC(level)]);
     this.hottestC = [start.tempC];
   }
 
   /** What its probe reads. */
   probeC(): number {
-    return this.solver.zoneC(this.zone) + this.setting.probeOffsetC;
+    return this.kiln.probeC();
   }
 
   /** What its elements have drawn so far. */
   kWh(): number {
-    return this.solver.givenJ / JOULES_A_KWH;
+    return this.kiln.solver.givenJ / JOULES_A_KWH;
   }
 
   /** Lives through a step: held to the readings, or left to itself at full power or off. */
   live(step: LiveStep): void {
-    const { demand, last } = this;
+    const { last } = this;
     const seconds = (step.minute - last.minute) * 60;
-    if (step.mode === "off" && last.mode !== "off") this.solver.settleFired();
-    demand.steer = step.mode === "follow";
-    if (step.mode === "follow") {
-      if (last.mode !== "follow") this.apart = this.probeC() - last.tempC;
-      const from = last.tempC + this.apart - this.setting.probeOffsetC;
-      this.apart *= Math.exp(-seconds / 60 / RETURN_MIN);
-      const to = step.tempC + this.apart - this.setting.probeOffsetC;
-      demand.wantedC[0] = from + FIRST_STAGE * (to - from);
-      demand.wantedC[1] = to;
-    } else {
-      demand.watts = step.mode === "full" ? this.setting.kiln.powerW : 0;
-    }
-    this.solver.step(seconds, demand);
+    this.kiln.live(seconds, step.mode, last.tempC, step.tempC);
     const aboveC = this.probeC() - step.tempC;
     const kept = step.mode === last.mode ? Math.exp(-seconds / 60 / OF_LATE_MIN) : 0;
     this.aboveC = kept * this.aboveC + (1 - kept) * aboveC;
     this.last = step;
     this.minutes.push(step.minute);
     let hottest = this.probeC();
-    this.surfaces.forEach((node, level) => {
-      const celsius = this.solver.tempC[node] as number;
-      (this.levelC[level] as number[]).push(celsius);
+    this.levelC.forEach((kept, level) => {
+      const celsius = this.kiln.levelC(level);
+      kept.push(celsius);
       hottest = Math.max(hottest, celsius);
     });
     this.hottestC.push(hottest);
@@ -119,9 +89,9 @@ export class LiveKiln {
 
   /** The firing from now on: the rest of the programme, then cooling. It stays where it is. @param probeOffsetC besides its own */
   fireOn(rest: Segments, probeOffsetC: number): SimulatedFiring {
-    this.onward.takeStateOf(this.solver);
+    this.onward.takeStateOf(this.kiln.solver);
     const options: FireOptions = {
-      probeZone: this.zone,
+      probeZone: this.kiln.zone,
       probeOffsetC: this.setting.probeOffsetC + probeOffsetC,
       powerW: this.setting.kiln.powerW,
       startC: this.last.tempC,
@@ -129,6 +99,6 @@ export class LiveKiln {
       solver: this.onward,
       stepErrorK: STEP_ERROR_K,
     };
-    return fire(this.network, { format: "programme/1", name: "the rest", segments: rest }, options);
+    return fire(this.kiln.network, { format: "programme/1", name: "the rest", segments: rest }, options);
   }
 }
