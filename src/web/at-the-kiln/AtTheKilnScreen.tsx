@@ -1,5 +1,5 @@
 import { useParams } from "wouter";
-import { Button, Empty, Page, Spinner } from "../parts/index.ts";
+import { Button, Empty, NothingHere, Page, Spinner } from "../parts/index.ts";
 import { useLoad } from "../studio/hooks.ts";
 import { KilnWalk } from "./KilnWalk.tsx";
 import type { PlannedLoad } from "./use-walk.ts";
@@ -12,13 +12,12 @@ export default function AtTheKilnScreen() {
   const back = { href: `/loads/${id}`, label: "The load" };
   if (record === null) {
     return (
-      <Page title="At the kiln" back={{ href: "/loads", label: "All loads" }}>
-        <Empty
-          title="This load is not here"
-          words="It may have been removed, or this device has not seen it yet: open it once while the studio answers."
-          action={<Button href="/loads">All loads</Button>}
-        />
-      </Page>
+      <NothingHere
+        title="At the kiln"
+        back={{ href: "/loads", label: "All loads" }}
+        heading="This load is not here"
+        words="It may have been removed, or this device has not seen it yet: open it once while the studio answers."
+      />
     );
   }
   if (!isPlanned(record)) {

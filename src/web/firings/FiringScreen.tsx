@@ -1,6 +1,6 @@
 import { lazy, Suspense } from "react";
 import { useParams } from "wouter";
-import { Button, Empty, Page, Spinner } from "../parts/index.ts";
+import { NothingHere, Spinner } from "../parts/index.ts";
 import { useFiring } from "../studio/hooks.ts";
 import { BeginPreparing } from "./prepare/BeginPreparing.tsx";
 
@@ -18,13 +18,12 @@ function OneFiring({ id }: { readonly id: string }) {
   if (firing === undefined) return <Spinner />;
   if (firing === null) {
     return (
-      <Page title="Firing" back={{ href: "/firings", label: "To the firings" }}>
-        <Empty
-          title="That firing is not here"
-          words="It was taken out, or the address is of another studio."
-          action={<Button href="/firings">To the firings</Button>}
-        />
-      </Page>
+      <NothingHere
+        title="Firing"
+        back={{ href: "/firings", label: "To the firings" }}
+        heading="That firing is not here"
+        words="It was taken out, or the address is of another studio."
+      />
     );
   }
   return (

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { useParams } from "wouter";
 import type { KilnRecord } from "../../studio/records/kiln-record.ts";
-import { Button, Dialog, Empty, Page, Problem, Sign, Spinner, Tabs, TextField } from "../parts/index.ts";
+import { Button, Dialog, NothingHere, Page, Problem, Sign, Spinner, Tabs, TextField } from "../parts/index.ts";
 import { useKiln, useSettings } from "../studio/hooks.ts";
 import { BuildPart } from "./BuildPart.tsx";
 import { ChamberFields } from "./ChamberFields.tsx";
@@ -25,13 +25,12 @@ export default function KilnScreen() {
   if (record === undefined) return <Spinner words="Looking for the kiln" />;
   if (record === null) {
     return (
-      <Page title="Kiln" back={BACK}>
-        <Empty
-          title="This kiln is not here"
-          words="It may have been removed. Undo in the list of kilns brings it back."
-          action={<Button href="/kilns">All kilns</Button>}
-        />
-      </Page>
+      <NothingHere
+        title="Kiln"
+        back={BACK}
+        heading="This kiln is not here"
+        words="It may have been removed. Undo in the list of kilns brings it back."
+      />
     );
   }
   return <KilnEditor key={record.id} record={record} />;

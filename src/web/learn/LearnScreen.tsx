@@ -6,7 +6,7 @@ import type { FiringRecord } from "../../studio/records/firing-record.ts";
 import type { KilnRecord } from "../../studio/records/kiln-record.ts";
 import type { LoadRecord } from "../../studio/records/load-record.ts";
 import { useAction } from "../actions/registry.ts";
-import { Button, Empty, Menu, Page, Problem, Spinner } from "../parts/index.ts";
+import { Button, Empty, Menu, NothingHere, Page, Problem, Spinner } from "../parts/index.ts";
 import { useCalibrations, useFirings, useKiln, useLoads } from "../studio/hooks.ts";
 import { AgainstPart } from "./against/AgainstPart.tsx";
 import parts from "./Learn.module.css";
@@ -30,13 +30,12 @@ export default function LearnScreen() {
   if (kiln === undefined || !firings || !loads || !calibrations) return <Spinner />;
   if (kiln === null) {
     return (
-      <Page title="How it fires" back={{ href: "/kilns", label: "All kilns" }}>
-        <Empty
-          title="This kiln is not here"
-          words="It may have been removed. Undo in the list of kilns brings it back."
-          action={<Button href="/kilns">All kilns</Button>}
-        />
-      </Page>
+      <NothingHere
+        title="How it fires"
+        back={{ href: "/kilns", label: "All kilns" }}
+        heading="This kiln is not here"
+        words="It may have been removed. Undo in the list of kilns brings it back."
+      />
     );
   }
   return (

@@ -1,5 +1,5 @@
 import { useParams } from "wouter";
-import { Button, Empty, Page, Spinner } from "../parts/index.ts";
+import { NothingHere, Spinner } from "../parts/index.ts";
 import { useLoad } from "../studio/hooks.ts";
 import { EditorPage } from "./EditorPage.tsx";
 
@@ -10,13 +10,12 @@ export default function LoadEditorScreen() {
   if (load === undefined) return <Spinner words="One moment" />;
   if (load === null) {
     return (
-      <Page title="Load" back={{ href: "/loads", label: "All loads" }}>
-        <Empty
-          title="This load is gone"
-          words="It was taken out meanwhile."
-          action={<Button href="/loads">All loads</Button>}
-        />
-      </Page>
+      <NothingHere
+        title="Load"
+        back={{ href: "/loads", label: "All loads" }}
+        heading="This load is gone"
+        words="It was taken out meanwhile."
+      />
     );
   }
   // Another load is another editor: what was chosen and held in one means nothing in the other.

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { useLocation, useParams } from "wouter";
 import type { LoadRecord } from "../../studio/records/load-record.ts";
-import { AddIcon, Button, Empty, Menu, Page, Spinner, tell, wordsOf } from "../parts/index.ts";
+import { AddIcon, Menu, NothingHere, Page, Spinner, tell, wordsOf } from "../parts/index.ts";
 import { newId, useCommand, useLoad, useLoads, useWare } from "../studio/hooks.ts";
 import styles from "./compare/Compare.module.css";
 import { WayColumn } from "./compare/WayColumn.tsx";
@@ -21,13 +21,12 @@ export default function CompareScreen() {
   if (load === undefined || loads === undefined) return <Spinner />;
   if (load === null) {
     return (
-      <Page title="Side by side" back={{ href: "/loads", label: "All loads" }}>
-        <Empty
-          title="This load is gone"
-          words="It was taken out meanwhile."
-          action={<Button href="/loads">All loads</Button>}
-        />
-      </Page>
+      <NothingHere
+        title="Side by side"
+        back={{ href: "/loads", label: "All loads" }}
+        heading="This load is gone"
+        words="It was taken out meanwhile."
+      />
     );
   }
   return <Compared load={load} loads={loads} />;

@@ -10,6 +10,7 @@ export * from "./icons.tsx";
 export { LengthField, type LengthFieldProps } from "./LengthField.tsx";
 export { LengthText, TemperatureText } from "./MeasureText.tsx";
 export { Menu, type MenuItem, type MenuProps } from "./Menu.tsx";
+export * from "./NothingHere.tsx";
 export { NumberField, type NumberFieldProps } from "./NumberField.tsx";
 export { Page, type PageProps } from "./Page.tsx";
 export { Problem } from "./Problem.tsx";

@@ -1,6 +1,6 @@
 import { useParams } from "wouter";
 import type { FiringRecord } from "../../studio/records/firing-record.ts";
-import { Button, Empty, Page, Spinner } from "../parts/index.ts";
+import { NothingHere, Spinner } from "../parts/index.ts";
 import { useFiring, useLoads, useWare } from "../studio/hooks.ts";
 import { Unloading } from "./Unloading.tsx";
 import type { PlannedLoad } from "./use-unloading.ts";
@@ -17,7 +17,7 @@ export default function UnloadScreen() {
   }
   if (firing === null) {
     return (
-      <NotNow
+      <NothingHere
         title="Unload"
         back={{ href: "/firings", label: "All firings" }}
         heading="This firing is not here"
@@ -43,7 +43,7 @@ export interface Back {
 function NotYet({ firing, back }: { readonly firing: FiringRecord; readonly back: Back }) {
   const isFiring = firing.state === "firing";
   return (
-    <NotNow
+    <NothingHere
       title={firing.name}
       back={isFiring ? { href: `/firings/${firing.id}/watch`, label: "Watch it" } : back}
       heading={isFiring ? "It still fires" : "It has not been fired yet"}
@@ -53,15 +53,6 @@ function NotYet({ firing, back }: { readonly firing: FiringRecord; readonly back
           : "When it has fired and cooled, you tell here what came out, shelf by shelf."
       }
     />
-  );
-}
-
-function NotNow(props: { title: string; back: Back; heading: string; words: string }) {
-  const { title, back, heading, words } = props;
-  return (
-    <Page title={title} back={back}>
-      <Empty title={heading} words={words} action={<Button href={back.href}>{back.label}</Button>} />
-    </Page>
   );
 }
 

@@ -6,7 +6,7 @@ import type { FiringRecord } from "../../studio/records/firing-record.ts";
 import type { KilnRecord } from "../../studio/records/kiln-record.ts";
 import type { UpkeepRecord, UpkeepWork } from "../../studio/records/upkeep-record.ts";
 import { useAction } from "../actions/registry.ts";
-import { AddIcon, Button, Empty, Menu, Page, Spinner } from "../parts/index.ts";
+import { AddIcon, Button, Menu, NothingHere, Page, Spinner } from "../parts/index.ts";
 import { useFirings, useKiln, useUpkeep } from "../studio/hooks.ts";
 import { AgesPart } from "./ages/AgesPart.tsx";
 import { RemindersPart } from "./ages/RemindersPart.tsx";
@@ -29,13 +29,12 @@ export default function UpkeepScreen() {
   if (kiln === undefined || !firings || !upkeep) return <Spinner />;
   if (kiln === null) {
     return (
-      <Page title="Upkeep" back={{ href: "/kilns", label: "All kilns" }}>
-        <Empty
-          title="This kiln is not here"
-          words="It may have been removed. Undo in the list of kilns brings it back."
-          action={<Button href="/kilns">All kilns</Button>}
-        />
-      </Page>
+      <NothingHere
+        title="Upkeep"
+        back={{ href: "/kilns", label: "All kilns" }}
+        heading="This kiln is not here"
+        words="It may have been removed. Undo in the list of kilns brings it back."
+      />
     );
   }
   return <Kept kiln={kiln} firings={firings} upkeep={upkeep} />;

@@ -1,5 +1,5 @@
 import { useParams } from "wouter";
-import { Button, Empty, Page, Spinner } from "../parts/index.ts";
+import { Button, Empty, NothingHere, Page, Spinner } from "../parts/index.ts";
 import { useFiring } from "../studio/hooks.ts";
 import { Watching } from "./Watching.tsx";
 
@@ -12,13 +12,12 @@ export default function WatchScreen() {
   if (firing === undefined) return <Spinner />;
   if (firing === null) {
     return (
-      <Page title="Watch" back={BACK}>
-        <Empty
-          title="That firing is not here"
-          words="It was taken out, or the address is of another studio."
-          action={<Button href="/firings">To the firings</Button>}
-        />
-      </Page>
+      <NothingHere
+        title="Watch"
+        back={BACK}
+        heading="That firing is not here"
+        words="It was taken out, or the address is of another studio."
+      />
     );
   }
   if (firing.state === "planned") {
