@@ -2,6 +2,7 @@ import { useRef, useState } from "react";
 import { listText } from "../../sheets/clock-direction.ts";
 import { useAction } from "../actions/registry.ts";
 import { BackIcon, Button, DoneIcon, IconButton, OnIcon, Problem, UndoIcon } from "../parts/index.ts";
+import { KeptHere } from "../parts/KeptHere.tsx";
 import { useToolsBelow } from "../parts/use-tools-below.ts";
 import { AllSteps } from "./AllSteps.tsx";
 import { ClosingStep } from "./ClosingStep.tsx";
@@ -11,7 +12,7 @@ import { StepView } from "./StepView.tsx";
 import { useAwake } from "./use-awake.ts";
 import { useSwipe } from "./use-swipe.ts";
 import { type PlannedLoad, useWalk } from "./use-walk.ts";
-import { KeptHere, WalkHead } from "./WalkHead.tsx";
+import { WalkHead } from "./WalkHead.tsx";
 import type { WalkStep } from "./walk.ts";
 
 interface KilnWalkProps {
@@ -67,7 +68,7 @@ export function KilnWalk({ record, back }: KilnWalkProps) {
         action={<IconButton label="All steps" icon={<StepsIcon />} onPress={() => setListOpen(true)} />}
       />
       <div className={styles.middle}>
-        <KeptHere />
+        <KeptHere what="Ticks are kept here and go when it answers." />
         <Problem error={walk.problem} />
         {walk.changed && <ChangedPlan levels={walk.changed} onLooked={walk.lookedAtChange} />}
         <section className={styles.step} aria-live="polite" {...swipe}>

@@ -1,7 +1,6 @@
 import { type ReactNode, useEffect, useRef } from "react";
 import { arrived } from "../parts/arriving.ts";
-import { AwayIcon, BackIcon, IconButton } from "../parts/index.ts";
-import { useConnection } from "../studio/hooks.ts";
+import { BackIcon, IconButton } from "../parts/index.ts";
 import styles from "./KilnWalk.module.css";
 import type { Progress } from "./ticks.ts";
 
@@ -38,19 +37,5 @@ export function WalkHead({ title, back, progress, action }: WalkHeadProps) {
       </div>
       {action}
     </header>
-  );
-}
-
-/** Says that ticks are kept here while the studio is away. */
-export function KeptHere() {
-  const isAway = useConnection() === "away";
-  return (
-    <div role="status">
-      {isAway && (
-        <p className={styles.kept}>
-          <AwayIcon size={20} /> No word from the studio. Ticks are kept here and go when it answers.
-        </p>
-      )}
-    </div>
   );
 }

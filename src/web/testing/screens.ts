@@ -14,9 +14,10 @@ export async function screensOf(address: string): Promise<Screen[]> {
     const answer = await fetch(`${address}/api/${kind}`);
     return (await answer.json()) as Kept[];
   };
-  const [kiln] = await records<{ id: string }>("kilns");
   const loads = await records<LoadRecord>("loads");
   const planned = loads.find((load) => load.plan !== null && load.state === "planned") ?? loads[0];
+  // The kiln of that load: it has the most to show.
+  const kiln = planned && { id: planned.kilnId };
   const loading = loads.find((load) => load.state === "loading") ?? planned;
   const prepared = planned && (await preparedFiring(address, planned, await records<FiringRecord>("firings")));
   const watched = kiln && (await watchedFiring(address, kiln.id, await records<FiringRecord>("firings")));

@@ -1,7 +1,6 @@
 import { useEffect, useRef } from "react";
 import { arrived } from "../parts/arriving.ts";
-import { AwayIcon, BackIcon, IconButton, UndoButtons } from "../parts/index.ts";
-import { useConnection } from "../studio/hooks.ts";
+import { BackIcon, IconButton, UndoButtons } from "../parts/index.ts";
 import styles from "./Unloading.module.css";
 import type { Unloading } from "./use-unloading.ts";
 
@@ -42,19 +41,5 @@ export function UnloadHead({ unloading, back }: UnloadHeadProps) {
       </div>
       <UndoButtons scope={`firing:${firing.id}`} />
     </header>
-  );
-}
-
-/** Says that what she tells is kept here while the studio is away. */
-export function KeptHere() {
-  const isAway = useConnection() === "away";
-  return (
-    <div role="status">
-      {isAway && (
-        <p className={styles.kept}>
-          <AwayIcon size={20} /> No word from the studio. What you say is kept here and goes when it answers.
-        </p>
-      )}
-    </div>
   );
 }

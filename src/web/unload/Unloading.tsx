@@ -6,6 +6,7 @@ import { useAction } from "../actions/registry.ts";
 import { useAwake } from "../at-the-kiln/use-awake.ts";
 import { useSwipe } from "../at-the-kiln/use-swipe.ts";
 import { Problem } from "../parts/index.ts";
+import { KeptHere } from "../parts/KeptHere.tsx";
 import { neighbourPiece, nextUnjudged, unjudged } from "./judging/judged.ts";
 import { PieceSheet } from "./judging/PieceSheet.tsx";
 import { OpeningPart } from "./opening/OpeningPart.tsx";
@@ -14,7 +15,7 @@ import { StopStrip } from "./StopStrip.tsx";
 import { stopNextTo, stopsOf } from "./stops.ts";
 import { SummaryStop } from "./summary/SummaryStop.tsx";
 import { UnloadFoot } from "./UnloadFoot.tsx";
-import { KeptHere, UnloadHead } from "./UnloadHead.tsx";
+import { UnloadHead } from "./UnloadHead.tsx";
 import styles from "./Unloading.module.css";
 import { type PlannedLoad, useUnloading } from "./use-unloading.ts";
 
@@ -121,7 +122,7 @@ export function Unloading({ firing, record, ware, back }: UnloadingProps) {
       />
       <div className={styles.work}>
         <div ref={middle} className={styles.middle} {...swipe}>
-          <KeptHere />
+          <KeptHere what="What you say is kept here and goes when it answers." />
           <Problem error={unloading.problem} />
           {here === "opening" && <OpeningPart key={firing.endedAt} firing={firing} onKept={() => visit(1)} />}
           {here === "summary" && <SummaryStop unloading={unloading} onChoose={lookAt} />}
