@@ -24,6 +24,8 @@ export default defineConfig({
       },
     },
   },
+  // The looks of parts are put together by what already makes them small.
+  css: { transformer: "lightningcss" },
   plugins: [react(), keptOnTheDevice(), compressedBeforehand()],
   server: { proxy: { "/api": "http://127.0.0.1:7420" } },
 });
